@@ -160,7 +160,11 @@ final class CommandMessages {
 
     static String nothingToCompareWith() {
         return "Name a second workbook to compare with, as in \"perkilo compare before.xlsx after.xlsx\", or two days with"
-                + " --dates 2026-05-01,2026-11-01.";
+                + " --dates 2026-05-01,2026-11-01; or type what runs really took on a sheet Actuals.";
+    }
+
+    static String sizesOfActuals() {
+        return "The runs of Actuals have the sizes that they were planned for. Leave out --units and --batch-kg.";
     }
 
     static String bookOrDates() {

@@ -11,6 +11,7 @@ import perkilo.desk.CompareAnswer;
 import perkilo.desk.CompareBooks;
 import perkilo.desk.CompareRequest;
 import perkilo.desk.Destination;
+import perkilo.desk.RunSizes;
 import perkilo.json.CompareJson;
 import perkilo.reading.Sources;
 import perkilo.report.decision.VarianceTable;
@@ -19,7 +20,7 @@ import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
-/** The command {@code compare}: why the unit cost changed, part by part. */
+/** The command {@code compare}: why the unit cost changed, part by part, or is other than planned. */
 final class CompareCommand extends Command {
 
     private final PositionalParamSpec other = Options.parameter(
@@ -42,7 +43,8 @@ final class CompareCommand extends Command {
         super(
                 "compare",
                 "Say why the unit cost changed, part by part: recipe, process, price, exchange rate, charges, purchase choice,"
-                        + " one-offs. The parts add up to the change.");
+                        + " one-offs. The parts add up to the change. Without OTHER and --dates, the plan is compared with the"
+                        + " workbook's Actuals.");
         options = new BookOptions(this);
         sources = options.more();
         takes(other);
@@ -59,17 +61,28 @@ final class CompareCommand extends Command {
         List<LocalDate> days = days(second);
         Path shown = second == null ? options.book() : second;
         Console console = new Console(this, options);
+        boolean planned = second == null && days.isEmpty();
+        if (planned && !runs.sizes().equals(RunSizes.OF_THE_BOOK)) {
+            throw wrong(CommandMessages.sizesOfActuals());
+        }
         FileStamp book = FileStamp.of(shown);
         CompareAnswer answer;
         try (Progress progress = console.progress()) {
-            answer = new CompareBooks().compare(request(shown, days), progress);
+            CompareBooks books = new CompareBooks();
+            answer = planned
+                    ? books.withActuals(options.sources(), today(), progress)
+                    : books.compare(request(shown, days), progress);
+        }
+        if (answer instanceof CompareAnswer.NoActuals) {
+            throw wrong(CommandMessages.nothingToCompareWith());
         }
         if (!(answer instanceof CompareAnswer.Compared compared)) {
             return console.refuse(answer.account(), answer.findings(), Exit.BAD_INPUT);
         }
         Written written = output.destination().write(book, Destination.COMPARED, compared.report(), today());
         if (options.json()) {
-            console.json(CompareJson.of(compared.after(), compared.variances(), compared.findings()));
+            console.json(
+                    CompareJson.of(compared.after(), compared.variances(), compared.actuals(), compared.findings()));
         }
         if (!compared.isComplete()) {
             console.say(CommandMessages.answeredWithErrors());
@@ -95,9 +108,6 @@ final class CompareCommand extends Command {
 
     private List<LocalDate> days(@Nullable Path second) {
         List<String> typed = Options.allSaid(dates, String.class);
-        if (typed.isEmpty() && second == null) {
-            throw wrong(CommandMessages.nothingToCompareWith());
-        }
         if (!typed.isEmpty() && second != null) {
             throw wrong(CommandMessages.bookOrDates());
         }

@@ -30,6 +30,7 @@ final class WhatIfWords {
                             scenario.strip(),
                             fits ? parts.group(1).strip() : change,
                             fits ? parts.group(2).strip() : "",
+                            Origin.NONE,
                             Origin.NONE));
                 }
             }

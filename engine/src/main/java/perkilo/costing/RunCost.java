@@ -53,6 +53,11 @@ public record RunCost(
         return sum(items, ItemCost::wasted);
     }
 
+    /** The share of the one-off costs if the run had given so many units. */
+    public BigDecimal oneOffShareOf(BigDecimal units) {
+        return RunCosting.oneOffShare(needs.product(), units, oneOffs);
+    }
+
     /** Everything paid for materials and components. */
     public BigDecimal outlay() {
         BigDecimal fromHouse = sum(items, item -> item.housePrice() == null ? ZERO : item.landed());

@@ -64,7 +64,7 @@ final class RunCosting {
     }
 
     /** The share of the one-off costs for a run's units; never more than all of them. */
-    private static BigDecimal oneOffShare(@Nullable Product product, @Nullable BigDecimal units, BigDecimal oneOffs) {
+    static BigDecimal oneOffShare(@Nullable Product product, @Nullable BigDecimal units, BigDecimal oneOffs) {
         Figure spread = product == null ? null : product.spreadOver();
         if (spread == null || units == null || units.compareTo(spread.value()) >= 0) {
             return oneOffs;

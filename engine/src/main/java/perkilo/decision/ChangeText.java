@@ -44,8 +44,14 @@ final class ChangeText {
      *
      * @param edit null if it is not understood
      * @param problem why it is not understood, in a sentence; empty if it is
+     * @param ofWhat whether the problem is what should change, not how much
      */
-    record Understood(@Nullable UnaryOperator<Book> edit, String problem) {}
+    record Understood(@Nullable UnaryOperator<Book> edit, String problem, boolean ofWhat) {
+
+        private Understood(UnaryOperator<Book> edit) {
+            this(edit, "", false);
+        }
+    }
 
     /** What a change means, such as {@code +10 %}. */
     Understood understand(String change) {
@@ -68,22 +74,22 @@ final class ChangeText {
         if (isItem()) {
             return isPriced()
                     ? inPerCent(text, (old, factor) -> Edits.price(old, what, factor))
-                    : problem(ScenarioMessages.noPrice(what));
+                    : nothing(ScenarioMessages.noPrice(what));
         }
         if (isSupplier()) {
             return inPerCent(text, (old, factor) -> Edits.pricesOf(old, what, factor));
         }
         Optional<CurrencyUnit> currency = Currencies.find(what.strip());
-        return currency.isPresent() ? currency(currency.get(), text) : problem(ScenarioMessages.unknown(what));
+        return currency.isPresent() ? currency(currency.get(), text) : nothing(ScenarioMessages.unknown(what));
     }
 
     private Understood currency(CurrencyUnit currency, String text) {
         Settings settings = book.settings();
         if (currency.equals(settings.home())) {
-            return problem(ScenarioMessages.homeCurrency(currency.getCurrencyCode()));
+            return nothing(ScenarioMessages.homeCurrency(currency.getCurrencyCode()));
         }
         if (book.rates().on(settings.costingDate(), currency, settings.home()).isEmpty()) {
-            return problem(ScenarioMessages.noRate(currency.getCurrencyCode()));
+            return nothing(ScenarioMessages.noRate(currency.getCurrencyCode()));
         }
         return inPerCent(text, (old, factor) -> Edits.currency(old, currency, factor));
     }
@@ -113,8 +119,13 @@ final class ChangeText {
                         .anyMatch(offer -> Names.key(offer.supplier()).equals(key));
     }
 
+    /** There is nothing that could change. */
+    private static Understood nothing(String text) {
+        return new Understood(null, text, true);
+    }
+
     private static Understood problem(String text) {
-        return new Understood(null, text);
+        return new Understood(null, text, false);
     }
 
     /** A change in per cent with a sign. */
@@ -135,7 +146,7 @@ final class ChangeText {
         BigDecimal factor = BigDecimal.ONE.add(down ? change.negate() : change);
         return factor.signum() <= 0
                 ? problem(ScenarioMessages.belowZero(text, what))
-                : new Understood(old -> edit.apply(old, factor), "");
+                : new Understood(old -> edit.apply(old, factor));
     }
 
     /** A change in per cent, or a new value. */
@@ -150,7 +161,7 @@ final class ChangeText {
         BigDecimal number = new BigDecimal(text.replace(',', '.'));
         return number.signum() == 0
                 ? problem(ScenarioMessages.belowZero(text, what))
-                : new Understood(old -> value.apply(old, number), "");
+                : new Understood(old -> value.apply(old, number));
     }
 
     private static Book labourRate(Book book, BigDecimal value) {

@@ -3,18 +3,23 @@ package perkilo.decision;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import javax.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
 import perkilo.costing.ItemCost;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
 import perkilo.costing.Purchase;
 import perkilo.model.Settings;
+import perkilo.offers.Offer;
 import perkilo.purchasing.DutyBasis;
 import perkilo.purchasing.LineCost;
 import perkilo.purchasing.Vendor;
 import perkilo.units.Currencies;
+import perkilo.units.DatedRate;
 import perkilo.units.EuroFixedRates;
 
 /**
@@ -62,6 +67,51 @@ public final class Moving {
             }
         }
         return counted(item, sum);
+    }
+
+    /**
+     * A part of an item's cost in the run, used and wasted, that moves with one currency.
+     *
+     * @param line the purchase
+     * @param currency that it moves with; null for the home currency, which does not move
+     * @param isPrice whether it moves with the price of the goods too
+     * @param amount as it is today
+     */
+    record Piece(LineCost line, @Nullable CurrencyUnit currency, boolean isPrice, BigDecimal amount) {}
+
+    /** The parts of an item's cost; a house price has none. */
+    List<Piece> pieces(ItemCost item) {
+        List<Piece> pieces = new ArrayList<>();
+        for (LineCost line : item.lines()) {
+            Listing listing = purchase.listing(line);
+            BigDecimal price = priced(line);
+            CurrencyUnit ofPrice = foreign(listing.offer().currency());
+            CurrencyUnit ofCharges = foreign(listing.supplier().currency());
+            pieces.add(new Piece(line, ofPrice, true, counted(item, price)));
+            pieces.add(new Piece(
+                    line, ofCharges, false, counted(item, line.landed().subtract(price))));
+        }
+        return pieces;
+    }
+
+    /** The offer of a purchase. */
+    Offer offer(LineCost line) {
+        return purchase.listing(line).offer();
+    }
+
+    /** The currency that all others are measured in: the home currency, or the euro if that has replaced it. */
+    static CurrencyUnit measure(Settings settings) {
+        return EuroFixedRates.on(settings.costingDate(), settings.home())
+                .map(DatedRate::from)
+                .orElse(settings.home());
+    }
+
+    private @Nullable CurrencyUnit foreign(CurrencyUnit currency) {
+        if (currency.equals(market.book().settings().home())) {
+            return null;
+        }
+        CurrencyUnit moving = moving(currency);
+        return moving.equals(measure(market.book().settings())) ? null : moving;
     }
 
     /** Whether a listing's prices move with the value of a currency. */

@@ -55,7 +55,7 @@ public record Scenario(String name, List<String> changes, UnaryOperator<Book> ed
                 ChangeText.Understood one = new ChangeText(book, line.what()).understand(line.change());
                 UnaryOperator<Book> edit = one.edit();
                 if (edit == null) {
-                    problems.add(Finding.warning(line.origin(), one.problem()));
+                    problems.add(Finding.warning(one.ofWhat() ? line.whatOrigin() : line.origin(), one.problem()));
                 } else {
                     words.add(line.what() + " " + line.change());
                     all = changed -> edit.apply(before.apply(changed));

@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param downReplanned the cost with the factor moved down and the purchase planned anew; null if that was not asked
  *     for, or is not possible
  * @param upReplanned the same with the factor moved up
+ * @param past how far the factor moved before, which {@code down} and {@code up} are for; null if it is moved by the
+ *     same part as all others
  */
 public record Swing(
         Factor factor,
@@ -26,7 +28,45 @@ public record Swing(
         @Nullable BigDecimal down,
         @Nullable BigDecimal up,
         @Nullable BigDecimal downReplanned,
-        @Nullable BigDecimal upReplanned) {
+        @Nullable BigDecimal upReplanned,
+        @Nullable Past past) {
+
+    /**
+     * What a factor did before.
+     *
+     * @param spread how far it moved within the days
+     * @param days the length of the windows
+     */
+    public record Past(RiskBand.Spread spread, int days) {}
+
+    /** A factor that is moved by the same part as all others. */
+    Swing(
+            Factor factor,
+            BigDecimal today,
+            @Nullable BigDecimal moving,
+            @Nullable BigDecimal down,
+            @Nullable BigDecimal up,
+            @Nullable BigDecimal downReplanned,
+            @Nullable BigDecimal upReplanned) {
+        this(factor, today, moving, down, up, downReplanned, upReplanned, null);
+    }
+
+    /** The same factor, moved as it did before; null if that is not known. */
+    public @Nullable Swing asBefore(RiskBand band) {
+        RiskBand.Spread spread = band.moved().get(factor);
+        BigDecimal part = moving;
+        return spread == null || part == null
+                ? null
+                : new Swing(
+                        factor,
+                        today,
+                        part,
+                        today.add(part.multiply(spread.low())),
+                        today.add(part.multiply(spread.high())),
+                        null,
+                        null,
+                        new Past(spread, band.horizonDays()));
+    }
 
     /** The distance from the lowest to the highest of all known costs, today's included. */
     public BigDecimal width() {

@@ -20,6 +20,7 @@ import perkilo.origin.Figure;
  * @param chosen the set of at most three that takes the least cash of those that reach the allowed cost; the set that
  *     brings the cost down most if none reaches it; none if it is reached today
  * @param after the run with the whole set, planned anew; the run as it is for no set
+ * @param sets how many sets of two or three were planned
  */
 public record TargetCost(
         RunCost cost,
@@ -27,7 +28,25 @@ public record TargetCost(
         BigDecimal allowed,
         List<TargetMove> candidates,
         List<TargetMove> chosen,
-        RunCost after) {
+        RunCost after,
+        Sets sets) {
+
+    /**
+     * How many sets of two or three changes were planned as a whole.
+     *
+     * @param planned so many
+     * @param possible at most so many go together
+     */
+    public record Sets(int planned, int possible) {
+
+        /** Nothing had to be found. */
+        static final Sets NONE = new Sets(0, 0);
+
+        /** Whether some were left out, the least promising ones. */
+        public boolean isCut() {
+            return planned < possible;
+        }
+    }
 
     public TargetCost {
         candidates = List.copyOf(candidates);

@@ -1,7 +1,9 @@
 package perkilo.decision;
 
 import java.math.BigDecimal;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import perkilo.costing.RunCost;
 
 /**
@@ -26,5 +28,12 @@ public record TargetMove(Kind kind, String what, List<String> cautions, RunCost 
 
     public TargetMove {
         cautions = List.copyOf(cautions);
+    }
+
+    /** The same move with more to check. */
+    TargetMove withCautions(List<String> more) {
+        Set<String> all = new LinkedHashSet<>(cautions);
+        all.addAll(more);
+        return new TargetMove(kind, what, List.copyOf(all), alone, effect);
     }
 }

@@ -3,6 +3,7 @@ package perkilo.decision;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,6 +30,7 @@ import perkilo.origin.Decimals;
 import perkilo.purchasing.LineCost;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.SearchLimits;
+import perkilo.swaps.ChangesTogether;
 import perkilo.swaps.Swap;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.blend.Blend;
@@ -42,11 +44,11 @@ public final class TargetSearch {
     /** The most changes in a set. */
     public static final int MOST = 3;
 
-    /** How many run sizes, swaps and blends, and offers are combined: those with the greatest effect. Own choice. */
-    private static final int SIZES = 6;
+    /** So many of each kind are combined: those with the greatest effect. Own choice. */
+    private static final int OF_EACH_KIND = 12;
 
-    private static final int RECIPES = 3;
-    private static final int OFFERS = 4;
+    /** The most sets of two or three that are planned for one run. Own choice. */
+    static final int MOST_SETS = 60;
 
     private final CostOutcome.Costed costed;
     private final Map<String, SizeAdvice> sizes;
@@ -115,7 +117,9 @@ public final class TargetSearch {
     /**
      * A change of a run that can be combined with others.
      *
-     * @param formula in place of the formula of that name; null for the same
+     * @param units another size; null for the same
+     * @param swap in its formula; null for none
+     * @param blend in its formula; null for none
      * @param offer the only one for its item; null for all
      */
     private record Change(
@@ -123,22 +127,30 @@ public final class TargetSearch {
             String what,
             List<String> cautions,
             @Nullable BigDecimal units,
-            @Nullable Formula formula,
+            @Nullable Swap swap,
+            @Nullable Blend blend,
             @Nullable Offer offer) {
 
-        boolean isOfRecipe() {
-            return formula != null;
+        /** Two sizes, two blends, two swaps of one line, or two offers for one item cannot be combined. */
+        boolean goesWith(Change other) {
+            return !(units != null && other.units != null)
+                    && !(blend != null && other.blend != null)
+                    && !isOfSameLine(swap, other.swap)
+                    && !isOfSameItem(offer, other.offer);
         }
 
-        /** Two sizes, two recipes, or two offers for one item cannot be combined. */
-        boolean goesWith(Change other) {
-            Offer mine = offer;
-            Offer others = other.offer;
-            return !(units != null && other.units != null)
-                    && !(isOfRecipe() && other.isOfRecipe())
-                    && (mine == null
-                            || others == null
-                            || !Names.key(mine.item()).equals(Names.key(others.item())));
+        boolean isOfRecipe() {
+            return swap != null || blend != null;
+        }
+
+        private static boolean isOfSameLine(@Nullable Swap one, @Nullable Swap other) {
+            return one != null
+                    && other != null
+                    && one.trial().line() == other.trial().line();
+        }
+
+        private static boolean isOfSameItem(@Nullable Offer one, @Nullable Offer other) {
+            return one != null && other != null && Names.key(one.item()).equals(Names.key(other.item()));
         }
     }
 
@@ -149,11 +161,11 @@ public final class TargetSearch {
         Product product = Objects.requireNonNull(cost.needs().product());
         var retail = Objects.requireNonNull(product.targetRetailPrice());
         if (Measure.ofOne(cost).compareTo(allowed) <= 0) {
-            return new TargetCost(cost, retail, allowed, List.of(), List.of(), cost);
+            return new TargetCost(cost, retail, allowed, List.of(), List.of(), cost, TargetCost.Sets.NONE);
         }
         List<Tried> tried = new ArrayList<>();
         for (Change change : changes(cost, product)) {
-            RunCost alone = cost(cost, List.of(change));
+            RunCost alone = cost(cost, List.of(change), List.of());
             if (alone != null) {
                 BigDecimal effect = Measure.ofOne(alone).subtract(Measure.ofOne(cost));
                 if (effect.signum() < 0) {
@@ -164,15 +176,10 @@ public final class TargetSearch {
         }
         tried.sort(Comparator.comparing(one -> one.move().effect()));
         Best best = new Best(cost, allowed);
-        List<Tried> pool = pool(tried, allowed);
-        combine(pool, 0, new ArrayList<>(), best);
+        tried.forEach(one -> best.offer(List.of(one), one.move().alone(), List.of()));
+        TargetCost.Sets sets = combine(pool(tried, allowed), best);
         return new TargetCost(
-                cost,
-                retail,
-                allowed,
-                tried.stream().map(Tried::move).toList(),
-                best.set.stream().map(Tried::move).toList(),
-                best.after);
+                cost, retail, allowed, tried.stream().map(Tried::move).toList(), best.moves(), best.after, sets);
     }
 
     private List<Change> changes(RunCost cost, Product product) {
@@ -181,7 +188,7 @@ public final class TargetSearch {
         for (BigDecimal size : sizes(product)) {
             if (size.compareTo(units) != 0) {
                 String what = "a run of " + Decimals.readable(size, 0) + " units";
-                changes.add(new Change(TargetMove.Kind.RUN_SIZE, what, List.of(), size, null, null));
+                changes.add(new Change(TargetMove.Kind.RUN_SIZE, what, List.of(), size, null, null, null));
             }
         }
         if (swaps != null) {
@@ -190,19 +197,13 @@ public final class TargetSearch {
                 if (Names.key(swap.formula().name()).equals(formula)) {
                     String what = swap.trial().to().name() + " in place of "
                             + swap.trial().from().name();
-                    Formula after = swap.trial().after().formula();
-                    changes.add(new Change(TargetMove.Kind.SWAP, what, swap.cautions(), null, after, null));
+                    changes.add(new Change(TargetMove.Kind.SWAP, what, swap.cautions(), null, swap, null, null));
                 }
             }
             for (Blend blend : swaps.blends()) {
                 if (Names.key(blend.formula().name()).equals(formula)) {
-                    changes.add(new Change(
-                            TargetMove.Kind.BLEND,
-                            words(blend),
-                            blend.cautions(),
-                            null,
-                            blend.after().formula(),
-                            null));
+                    changes.add(
+                            new Change(TargetMove.Kind.BLEND, words(blend), blend.cautions(), null, null, blend, null));
                 }
             }
         }
@@ -247,7 +248,7 @@ public final class TargetSearch {
                 if (!taken) {
                     Offer offer = listing.offer();
                     String what = offer.item() + " in packs of " + offer.pack() + " from " + offer.supplier();
-                    changes.add(new Change(TargetMove.Kind.OFFER, what, List.of(), null, null, offer));
+                    changes.add(new Change(TargetMove.Kind.OFFER, what, List.of(), null, null, null, offer));
                 }
             }
         }
@@ -271,14 +272,9 @@ public final class TargetSearch {
                 .min(Comparator.comparing(
                         one -> Objects.requireNonNull(one.change().units())))
                 .ifPresent(pool::add);
-        int ofSizes = 0;
-        int ofRecipes = 0;
-        int ofOffers = 0;
+        Map<TargetMove.Kind, Integer> taken = new EnumMap<>(TargetMove.Kind.class);
         for (Tried one : tried) {
-            boolean taken = one.change().units() != null
-                    ? ofSizes++ < SIZES
-                    : one.change().isOfRecipe() ? ofRecipes++ < RECIPES : ofOffers++ < OFFERS;
-            if (taken && !pool.contains(one)) {
+            if (taken.merge(one.change().kind(), 1, Integer::sum) <= OF_EACH_KIND && !pool.contains(one)) {
                 pool.add(one);
             }
         }
@@ -291,6 +287,7 @@ public final class TargetSearch {
         private final RunCost today;
         private final BigDecimal allowed;
         private List<Tried> set = List.of();
+        private List<String> cautions = List.of();
         private RunCost after;
 
         Best(RunCost today, BigDecimal allowed) {
@@ -299,7 +296,7 @@ public final class TargetSearch {
             this.allowed = allowed;
         }
 
-        void offer(List<Tried> others, RunCost cost) {
+        void offer(List<Tried> others, RunCost cost, List<String> moreCautions) {
             boolean reaches = Measure.ofOne(cost).compareTo(allowed) <= 0;
             boolean reached = Measure.ofOne(after).compareTo(allowed) <= 0;
             boolean better = reaches != reached
@@ -309,41 +306,122 @@ public final class TargetSearch {
                             : Measure.ofOne(cost).compareTo(Measure.ofOne(after)) < 0;
             if (better) {
                 set = List.copyOf(others);
+                cautions = moreCautions;
                 after = cost;
             }
         }
+
+        /** The moves of the set; what is to be checked because several are together stands with the last of them. */
+        List<TargetMove> moves() {
+            List<TargetMove> moves = new ArrayList<>();
+            for (int at = 0; at < set.size(); at++) {
+                TargetMove move = set.get(at).move();
+                moves.add(at < set.size() - 1 ? move : move.withCautions(cautions));
+            }
+            return moves;
+        }
     }
 
-    /** Tries all sets: smaller ones before larger ones that hold them, so that of equal ones the smaller stays. */
-    private void combine(List<Tried> pool, int from, List<Tried> set, Best best) {
+    /**
+     * Changes that may go together.
+     *
+     * @param cost what one costs if the effects simply add up: only a guess, for the order in which sets are planned
+     * @param cash the same for the cash that the run takes
+     */
+    private record Guess(List<Tried> set, BigDecimal cost, BigDecimal cash) {}
+
+    /**
+     * Plans sets of two and three, each as a whole: first those that seem to reach the allowed cost, with the least
+     * cash first; then the others, with the lowest cost first.
+     */
+    private TargetCost.Sets combine(List<Tried> pool, Best best) {
+        List<Guess> guesses = new ArrayList<>();
+        guess(pool, 0, new ArrayList<>(), best.today, guesses);
+        Comparator<Guess> reaching = Comparator.comparing(guess -> guess.cost().compareTo(best.allowed) > 0);
+        Comparator<Guess> promising = (one, other) -> one.cost().compareTo(best.allowed) <= 0
+                ? one.cash().compareTo(other.cash())
+                : one.cost().compareTo(other.cost());
+        guesses.sort(reaching.thenComparing(promising)
+                .thenComparing(guess -> guess.set().size()));
+        int planned = 0;
+        int possible = 0;
+        for (Guess guess : guesses) {
+            if (planned >= MOST_SETS) {
+                possible++;
+                continue;
+            }
+            List<Change> changes = guess.set().stream().map(Tried::change).toList();
+            boolean judged = changes.stream().filter(Change::isOfRecipe).count() > 1;
+            ChangesTogether recipe = judged ? together(changes) : null;
+            if (judged && recipe == null) {
+                continue; // they do not go together
+            }
+            planned++;
+            possible++;
+            RunCost cost = cost(best.today, changes, recipe == null ? List.of() : List.of(recipe.formula()));
+            if (cost != null) {
+                best.offer(guess.set(), cost, recipe == null ? List.of() : recipe.cautions());
+            }
+        }
+        return new TargetCost.Sets(planned, possible);
+    }
+
+    private static void guess(List<Tried> pool, int from, List<Tried> set, RunCost today, List<Guess> guesses) {
         for (int at = from; at < pool.size(); at++) {
             Tried next = pool.get(at);
             if (set.stream().allMatch(one -> one.change().goesWith(next.change()))) {
                 set.add(next);
-                List<Change> changes = set.stream().map(Tried::change).toList();
-                RunCost together = set.size() == 1 ? next.move().alone() : cost(best.today, changes);
-                if (together != null) {
-                    best.offer(set, together);
+                if (set.size() > 1) {
+                    guesses.add(guessOf(List.copyOf(set), today));
                 }
                 if (set.size() < MOST) {
-                    combine(pool, at + 1, set, best);
+                    guess(pool, at + 1, set, today, guesses);
                 }
                 set.remove(set.size() - 1);
             }
         }
     }
 
-    /** The cost of a run with changes; null if it cannot be made or bought. */
-    private @Nullable RunCost cost(RunCost today, List<Change> changes) {
+    private static Guess guessOf(List<Tried> set, RunCost today) {
+        BigDecimal cost = Measure.ofOne(today);
+        BigDecimal cash = today.cash();
+        for (Tried one : set) {
+            cost = cost.add(one.move().effect());
+            cash = cash.add(one.move().alone().cash()).subtract(today.cash());
+        }
+        return new Guess(set, cost, cash);
+    }
+
+    /** The recipe with all changes of it; null if they do not go together. */
+    private static @Nullable ChangesTogether together(List<Change> changes) {
+        List<Swap> swaps = new ArrayList<>();
+        Blend blend = null;
+        for (Change change : changes) {
+            if (change.swap() != null) {
+                swaps.add(change.swap());
+            }
+            blend = change.blend() == null ? blend : change.blend();
+        }
+        return ChangesTogether.of(swaps, blend);
+    }
+
+    /**
+     * The cost of a run with changes; null if it cannot be made or bought.
+     *
+     * @param recipes the formula with several changes of it; none for that of a single change, or for the same formula
+     */
+    private @Nullable RunCost cost(RunCost today, List<Change> changes, List<Formula> recipes) {
         Book book = costed.book();
         Run run = today.needs().run();
         boolean otherOffers = false;
         for (Change change : changes) {
-            Formula formula = change.formula();
             BigDecimal units = change.units();
             Offer only = change.offer();
-            if (formula != null) {
-                book = book.withFormula(formula);
+            if (recipes.isEmpty() && change.swap() != null) {
+                book = book.withFormula(change.swap().trial().after().formula());
+            }
+            if (recipes.isEmpty() && change.blend() != null) {
+                book = book.withFormula(change.blend().after().formula());
             }
             if (units != null) {
                 run = Edits.sized(run, units);
@@ -352,6 +430,9 @@ public final class TargetSearch {
                 book = withOnly(book, only);
                 otherOffers = true;
             }
+        }
+        for (Formula recipe : recipes) {
+            book = book.withFormula(recipe);
         }
         RunNeeds needs = RunNeeds.of(book, run);
         Market market = otherOffers ? new Market(ofItems(book, needs)) : costed.market();

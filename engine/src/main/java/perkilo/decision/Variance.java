@@ -4,18 +4,28 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
-import perkilo.costing.RunCost;
+import perkilo.costing.RunNeeds;
 
 /**
  * Why one run costs more or less than before: the change of the cost of one unit (of one kilogram of bulk that is not
  * filled), split into parts that add up to it.
  *
- * @param before the run as it was
- * @param after the run of the same product and size as it is
+ * @param title the run in words
+ * @param needs the run as it is, or as it was planned
+ * @param measure units that it gave, or kilograms of bulk that is not filled
+ * @param ofOneBefore the cost of one as it was, in home currency, to 20 decimals
+ * @param ofOneAfter the cost of one as it is, to 20 decimals
  * @param parts by kind, in the order in which they were replaced; in home currency
  */
-public record Variance(RunCost before, RunCost after, Map<Part, BigDecimal> parts) {
+public record Variance(
+        String title,
+        RunNeeds needs,
+        BigDecimal measure,
+        BigDecimal ofOneBefore,
+        BigDecimal ofOneAfter,
+        Map<Part, BigDecimal> parts) {
 
     /**
      * The parts, in the order in which the inputs of before are replaced by those of after.
@@ -50,7 +60,7 @@ public record Variance(RunCost before, RunCost after, Map<Part, BigDecimal> part
     }
 
     /** Decimals of every amount here: far more than shown, and without the last digits of quotients. */
-    static final int DECIMALS = 20;
+    private static final int DECIMALS = 20;
 
     public Variance {
         parts = Collections.unmodifiableMap(new EnumMap<>(parts));
@@ -61,22 +71,27 @@ public record Variance(RunCost before, RunCost after, Map<Part, BigDecimal> part
         return parts.getOrDefault(part, BigDecimal.ZERO);
     }
 
-    /** The cost of one as it was, to 20 decimals. */
-    public BigDecimal ofOneBefore() {
-        return rounded(Measure.ofOne(before));
-    }
-
-    /** The cost of one as it is, to 20 decimals. */
-    public BigDecimal ofOneAfter() {
-        return rounded(Measure.ofOne(after));
+    /**
+     * The parts between the states that a cost goes through.
+     *
+     * @param title the run in words
+     * @param states the cost of one before, and after each replacement in the order of the parts
+     */
+    static Variance of(String title, RunNeeds needs, BigDecimal measure, List<BigDecimal> states) {
+        Map<Part, BigDecimal> parts = new EnumMap<>(Part.class);
+        Part[] order = Part.values();
+        for (int at = 0; at < order.length; at++) {
+            parts.put(order[at], rounded(states.get(at + 1)).subtract(rounded(states.get(at))));
+        }
+        return new Variance(title, needs, measure, rounded(states.get(0)), rounded(states.get(order.length)), parts);
     }
 
     /** The change of the cost of one: what the parts add up to, exactly. */
     public BigDecimal change() {
-        return ofOneAfter().subtract(ofOneBefore());
+        return ofOneAfter.subtract(ofOneBefore);
     }
 
-    static BigDecimal rounded(BigDecimal amount) {
+    private static BigDecimal rounded(BigDecimal amount) {
         return amount.setScale(DECIMALS, RoundingMode.HALF_UP);
     }
 }

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -76,7 +75,6 @@ final class VarianceSteps {
 
     /** The parts. */
     Variance variance() {
-        Map<Variance.Part, BigDecimal> parts = new EnumMap<>(Variance.Part.class);
         BigDecimal was = Measure.ofOne(before);
         BigDecimal rest = ofOne(before, before.wasted().add(before.oneOffShare()));
         BigDecimal workBefore = ofOne(before, before.work().total());
@@ -99,11 +97,7 @@ final class VarianceSteps {
                 .add(oneOffs)
                 .add(workAfter);
         List<BigDecimal> states = List.of(was, recipe, process, price, rate, charge, choice, Measure.ofOne(after));
-        Variance.Part[] order = Variance.Part.values();
-        for (int at = 0; at < order.length; at++) {
-            parts.put(order[at], Variance.rounded(states.get(at + 1)).subtract(Variance.rounded(states.get(at))));
-        }
-        return new Variance(before, after, parts);
+        return Variance.of(after.needs().title(), after.needs(), Measure.of(after), states);
     }
 
     private static BigDecimal ofOne(RunCost cost, BigDecimal amount) {

@@ -71,7 +71,7 @@ public record Variances(List<Variance> runs, List<String> unmatched) {
     public BigDecimal whole(Variance.Part part) {
         BigDecimal sum = BigDecimal.ZERO;
         for (Variance run : runs) {
-            sum = sum.add(run.part(part).multiply(Measure.of(run.after())));
+            sum = sum.add(run.part(part).multiply(run.measure()));
         }
         return sum;
     }
@@ -80,7 +80,7 @@ public record Variances(List<Variance> runs, List<String> unmatched) {
     public BigDecimal wholeBefore() {
         BigDecimal sum = BigDecimal.ZERO;
         for (Variance run : runs) {
-            sum = sum.add(run.ofOneBefore().multiply(Measure.of(run.after())));
+            sum = sum.add(run.ofOneBefore().multiply(run.measure()));
         }
         return sum;
     }
@@ -89,7 +89,7 @@ public record Variances(List<Variance> runs, List<String> unmatched) {
     public BigDecimal wholeAfter() {
         BigDecimal sum = BigDecimal.ZERO;
         for (Variance run : runs) {
-            sum = sum.add(run.ofOneAfter().multiply(Measure.of(run.after())));
+            sum = sum.add(run.ofOneAfter().multiply(run.measure()));
         }
         return sum;
     }

@@ -2,6 +2,7 @@ package perkilo.desk;
 
 import java.util.List;
 import perkilo.costing.CostOutcome;
+import perkilo.decision.PlanAndActual;
 import perkilo.decision.Variances;
 import perkilo.origin.Account;
 import perkilo.origin.Finding;
@@ -25,12 +26,20 @@ public sealed interface CompareAnswer {
      * @param from what before is, in words
      * @param to what after is, in words
      * @param variances of each run
+     * @param actuals what each run really took, by item; none where two costings are compared
      * @param findings everything that a person should know
      */
-    record Compared(CostOutcome.Costed after, String from, String to, Variances variances, List<Finding> findings)
+    record Compared(
+            CostOutcome.Costed after,
+            String from,
+            String to,
+            Variances variances,
+            List<PlanAndActual> actuals,
+            List<Finding> findings)
             implements CompareAnswer {
 
         public Compared {
+            actuals = List.copyOf(actuals);
             findings = SameCause.once(findings);
         }
 
@@ -47,7 +56,7 @@ public sealed interface CompareAnswer {
         /** The result sheets. */
         public Report report() {
             String home = after.book().settings().home().getCurrencyCode();
-            return CompareReport.of(home, from, to, variances, account(), findings);
+            return CompareReport.of(home, from, to, variances, actuals, account(), findings);
         }
     }
 
@@ -55,6 +64,14 @@ public sealed interface CompareAnswer {
     record Nothing(Account account, List<Finding> findings) implements CompareAnswer {
 
         public Nothing {
+            findings = SameCause.once(findings);
+        }
+    }
+
+    /** The workbook has no actuals that it could be compared with. */
+    record NoActuals(Account account, List<Finding> findings) implements CompareAnswer {
+
+        public NoActuals {
             findings = SameCause.once(findings);
         }
     }

@@ -2,12 +2,15 @@ package perkilo.desk;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostOutcome;
 import perkilo.costing.CostRuns;
+import perkilo.decision.ActualRuns;
+import perkilo.decision.ActualVariances;
 import perkilo.decision.Variances;
 import perkilo.model.Book;
 import perkilo.origin.Finding;
@@ -15,7 +18,9 @@ import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
 import perkilo.reading.Sources;
 
-/** Service that says why costs changed: between two workbooks, or between two days of one. */
+/**
+ * Service that says why costs changed: between two workbooks, two days of one, or the plan and what runs really took.
+ */
 public final class CompareBooks {
 
     /**
@@ -45,7 +50,48 @@ public final class CompareBooks {
             return new CompareAnswer.Nothing(after.account(), findings);
         }
         return new CompareAnswer.Compared(
-                later, words(request.before(), earlier), words(request.after(), later), variances, findings);
+                later, words(request.before(), earlier), words(request.after(), later), variances, List.of(), findings);
+    }
+
+    /**
+     * Reads a workbook, plans the runs of its Actuals as they were planned, and holds what they took against that.
+     *
+     * @throws IOException if a file cannot be read
+     */
+    public CompareAnswer withActuals(Sources sources, LocalDate today, Watch watch) throws IOException {
+        Reading<Book> reading = BookReading.of(sources, today, watch);
+        Book book = reading.value();
+        if (book.past().actuals().isEmpty() && !reading.findings().stream().anyMatch(Finding::isError)) {
+            return new CompareAnswer.NoActuals(reading.account(), reading.findings());
+        }
+        List<Finding> findings = new ArrayList<>(reading.findings());
+        ActualRuns actual = ActualRuns.of(book);
+        findings.addAll(actual.findings());
+        if (book.gaps().isEverything() || actual.runs().isEmpty()) {
+            return nothingPlanned(sources, reading, findings);
+        }
+        Book plan = actual.plan(book);
+        Watched costing = new Watched(watch, Stage.COSTING, plan.runs().size());
+        CostOutcome outcome = new CostRuns(Planners.forRuns(), SearchLimits.usual(costing)).cost(plan, costing);
+        findings.addAll(outcome.findings());
+        if (!(outcome instanceof CostOutcome.Costed costed)) {
+            return nothingPlanned(sources, reading, findings);
+        }
+        ActualVariances held = ActualVariances.of(costed, actual);
+        findings.addAll(held.findings());
+        if (held.runs().isEmpty()) {
+            return nothingPlanned(sources, reading, findings);
+        }
+        String plannedOn =
+                "plan, by prices and rates of " + costed.book().settings().costingDate();
+        return new CompareAnswer.Compared(costed, plannedOn, "Actuals", held.variances(), held.runs(), findings);
+    }
+
+    private static CompareAnswer nothingPlanned(Sources sources, Reading<Book> reading, List<Finding> findings) {
+        if (findings.stream().noneMatch(Finding::isError)) {
+            findings.add(Finding.error(BookReading.whole(sources.book()), DeskMessages.noActualToCompare()));
+        }
+        return new CompareAnswer.Nothing(reading.account(), findings);
     }
 
     private static String words(Sources sources, CostOutcome.Costed costed) {

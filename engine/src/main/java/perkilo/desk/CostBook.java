@@ -7,6 +7,7 @@ import java.util.List;
 import perkilo.costing.CostOutcome;
 import perkilo.costing.CostRuns;
 import perkilo.decision.CostMoves;
+import perkilo.decision.RiskBands;
 import perkilo.decision.Scenario;
 import perkilo.decision.ScenarioCosts;
 import perkilo.decision.SizeAdvice;
@@ -80,7 +81,7 @@ public final class CostBook {
             compared = ScenarioCosts.of(
                     costed, scenarios, comparing.counting(Planners.forRuns()), SearchLimits.usual(comparing));
         }
-        return new Decisions(moves, wishes.replanned(), sizes, compared);
+        return new Decisions(moves, RiskBands.of(costed), wishes.replanned(), sizes, compared);
     }
 
     private static Book withWhatIfs(Book book, CostWishes wishes) {

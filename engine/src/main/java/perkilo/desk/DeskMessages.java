@@ -159,4 +159,8 @@ final class DeskMessages {
         return "In \"" + formula + "\" the cells of " + String.join(", ", columns)
                 + " are blank where another material came in. Type what is right for the new material.";
     }
+
+    static String noActualToCompare() {
+        return "No run of Actuals can be held against its plan. Each needs a product of Products and Units planned.";
+    }
 }

@@ -8,11 +8,13 @@ import perkilo.costing.CostOutcome;
 import perkilo.costing.RunAnswer;
 import perkilo.costing.RunCost;
 import perkilo.decision.CostMoves;
+import perkilo.decision.RiskBand;
 import perkilo.decision.ScenarioCosts;
 import perkilo.decision.SizeAdvice;
 import perkilo.decision.WhatMoves;
 import perkilo.origin.Finding;
 import perkilo.report.cost.RunTable;
+import perkilo.report.decision.BandTable;
 import perkilo.report.decision.Decisions;
 import perkilo.report.decision.ScenarioTable;
 import perkilo.report.decision.ShareTable;
@@ -45,6 +47,15 @@ public final class CostJson {
         for (CostMoves run : decisions.moves()) {
             shares.addAll(TableJson.array(new ShareTable(run.cost()).inJson(run.shares())));
             sensitivity.addAll(TableJson.array(new SwingTable(run.cost()).inJson(run.swings())));
+        }
+        ArrayNode bands = answer.putArray("band");
+        ArrayNode without = answer.putArray("noBand");
+        for (RiskBand band : decisions.bands()) {
+            if (band.figures() == null) {
+                without.addAll(TableJson.array(BandTable.missingInJson(band)));
+            } else {
+                bands.addAll(TableJson.array(BandTable.inJson(band)));
+            }
         }
         List<SizeAdvice> sizes = decisions.sizes();
         if (sizes != null) {

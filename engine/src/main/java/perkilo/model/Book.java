@@ -26,6 +26,7 @@ import perkilo.units.ExchangeRates;
  * @param stock goods on the shelf and on order
  * @param rates exchange rates
  * @param scenarios what-ifs that are costed beside today
+ * @param past what is known of earlier days
  * @param gaps what could not be read
  * @param account what became of everything in the files
  */
@@ -41,6 +42,7 @@ public record Book(
         List<StockLot> stock,
         ExchangeRates rates,
         List<ScenarioLine> scenarios,
+        Past past,
         Gaps gaps,
         Account account) {
 
@@ -76,6 +78,7 @@ public record Book(
                 stock,
                 rates,
                 List.of(),
+                Past.UNKNOWN,
                 Gaps.NONE,
                 Account.NONE);
     }
@@ -116,85 +119,92 @@ public record Book(
     /** The same book with the account of its reading. */
     public Book withAccount(Account other) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, gaps,
-                other);
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, past,
+                gaps, other);
     }
 
     /** The same book with other runs. */
     public Book withRuns(List<Run> others) {
         return new Book(
                 settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates, scenarios,
-                gaps, account);
+                past, gaps, account);
     }
 
     /** The same book with other offers. */
     public Book withOffers(List<Offer> others) {
         return new Book(
-                settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates, scenarios, gaps,
-                account);
+                settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /** The same book with other demand. */
     public Book withDemand(List<Demand> others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, others, stock, rates, scenarios, gaps,
-                account);
+                settings, suppliers, offers, materials, formulas, products, runs, others, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /** The same book without what could not be read. */
     public Book withGaps(Gaps others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios,
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, past,
                 others, account);
     }
 
     /** The same book with other settings. */
     public Book withSettings(Settings others) {
         return new Book(
-                others, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, gaps,
-                account);
+                others, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /** The same book with other formulas. */
     public Book withFormulas(Map<String, Formula> others) {
         return new Book(
-                settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, scenarios, gaps,
-                account);
+                settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /** The same book with other materials. */
     public Book withMaterials(Map<String, Material> others) {
         return new Book(
-                settings, suppliers, offers, others, formulas, products, runs, demand, stock, rates, scenarios, gaps,
-                account);
+                settings, suppliers, offers, others, formulas, products, runs, demand, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /** The same book with other products. */
     public Book withProducts(Map<String, Product> others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, others, runs, demand, stock, rates, scenarios, gaps,
-                account);
+                settings, suppliers, offers, materials, formulas, others, runs, demand, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /** The same book with other suppliers. */
     public Book withSuppliers(Map<String, Supplier> others) {
         return new Book(
-                settings, others, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, gaps,
-                account);
+                settings, others, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /** The same book with other rates. */
     public Book withRates(ExchangeRates others) {
         return new Book(
                 settings, suppliers, offers, materials, formulas, products, runs, demand, stock, others, scenarios,
-                gaps, account);
+                past, gaps, account);
     }
 
     /** The same book with other scenarios. */
     public Book withScenarios(List<ScenarioLine> others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, others, gaps,
-                account);
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, others, past,
+                gaps, account);
+    }
+
+    /** The same book with what is known of earlier days. */
+    public Book withPast(Past other) {
+        return new Book(
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios,
+                other, gaps, account);
     }
 
     /** The same book with a formula added, or replaced if it has one of that name. */
@@ -202,8 +212,8 @@ public record Book(
         Map<String, Formula> others = new LinkedHashMap<>(formulas);
         others.put(Names.key(formula.name()), formula);
         return new Book(
-                settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, scenarios, gaps,
-                account);
+                settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /**

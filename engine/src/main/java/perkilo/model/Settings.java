@@ -19,7 +19,7 @@ import perkilo.purchasing.DutyBasis;
  * @param leastSaving the smallest saving that a swap is offered for, as a fraction of the raw material cost
  * @param testing what tests of a changed formula cost
  * @param buyer who orders
- * @param sensitivity how far a figure is moved to see what it does to a cost, as a fraction
+ * @param outlook how a cost is looked at that could be another
  */
 public record Settings(
         Currencies currencies,
@@ -30,10 +30,13 @@ public record Settings(
         Figure leastSaving,
         Testing testing,
         Buyer buyer,
-        Figure sensitivity) {
+        Outlook outlook) {
 
     /** The usual move of a figure: ten per cent. Common practice, no source. */
     public static final Figure USUAL_SENSITIVITY = Figure.of("0.1");
+
+    /** The usual horizon of a risk band: a quarter of a year. Common practice, no source. */
+    public static final Figure USUAL_HORIZON_DAYS = Figure.of("90");
 
     /** The usual least saving: half a per cent of the raw material cost. Own choice. */
     public static final Figure USUAL_LEAST_SAVING = Figure.of("0.005");
@@ -48,17 +51,21 @@ public record Settings(
 
     /** The same settings with another way of making. */
     public Settings withMaking(Making other) {
-        return new Settings(
-                currencies, costingDate, buying, other, cashLimits, leastSaving, testing, buyer, sensitivity);
+        return new Settings(currencies, costingDate, buying, other, cashLimits, leastSaving, testing, buyer, outlook);
     }
 
     /** The same settings on another day. */
     public Settings on(LocalDate day) {
-        return new Settings(currencies, day, buying, making, cashLimits, leastSaving, testing, buyer, sensitivity);
+        return new Settings(currencies, day, buying, making, cashLimits, leastSaving, testing, buyer, outlook);
     }
 
     /** The same settings with another {@link #sensitivity}. */
     public Settings moving(Figure other) {
+        return looking(new Outlook(other, outlook.horizonDays()));
+    }
+
+    /** The same settings with another outlook. */
+    public Settings looking(Outlook other) {
         return new Settings(currencies, costingDate, buying, making, cashLimits, leastSaving, testing, buyer, other);
     }
 
@@ -121,6 +128,18 @@ public record Settings(
         public static final Testing UNKNOWN = new Testing(null, null, null);
     }
 
+    /**
+     * How a cost is looked at that could be another.
+     *
+     * @param sensitivity how far a figure is moved to see what it does to a cost, as a fraction
+     * @param horizonDays how many days ahead a risk band looks; whole, above zero
+     */
+    public record Outlook(Figure sensitivity, Figure horizonDays) {
+
+        /** The usual moves. */
+        public static final Outlook USUAL = new Outlook(USUAL_SENSITIVITY, USUAL_HORIZON_DAYS);
+    }
+
     /** Settings that say nothing of tests and of who orders; figures are moved by the usual part. */
     public Settings(
             Currencies currencies,
@@ -138,7 +157,7 @@ public record Settings(
                 leastSaving,
                 Testing.UNKNOWN,
                 Buyer.UNKNOWN,
-                USUAL_SENSITIVITY);
+                Outlook.USUAL);
     }
 
     /**
@@ -154,6 +173,11 @@ public record Settings(
                 new Settings.Buying(DutyBasis.CIF, Figure.ZERO, Figure.ZERO, USUAL_PRICE_AGE_LIMIT),
                 new Settings.Making(Figure.ZERO, Figure.ZERO, Figure.ZERO),
                 new Settings.CashLimits(null, null));
+    }
+
+    /** {@link Outlook#sensitivity}. */
+    public Figure sensitivity() {
+        return outlook.sensitivity();
     }
 
     /** {@link Currencies#home}. */

@@ -15,6 +15,7 @@ import perkilo.model.Formula;
 import perkilo.model.Gaps;
 import perkilo.model.Gaps.Gap;
 import perkilo.model.Material;
+import perkilo.model.Past;
 import perkilo.model.Product;
 import perkilo.model.Settings;
 import perkilo.names.Names;
@@ -88,7 +89,8 @@ final class BookAssembler {
         List<OfferRow> offerRows = offerRows(offerReader, charges, named);
         CurrencyUnit home = home(rows, offerRows);
         Settings settings = rows.settings(home, costingDate(rows, costingDate, today));
-        List<Offer> offers = new OfferBook(settings, offerReader.unpriced(), findings).offers(used(offerRows, named));
+        OfferBook quotes = new OfferBook(settings, offerReader.unpriced(), findings);
+        List<Offer> offers = quotes.offers(used(offerRows, named));
         Map<String, Batching> batching = batching(home);
         Map<String, Formula> formulas = new FormulaTables(batching, findings).read(tables);
         Map<String, Product> products = products(home);
@@ -99,6 +101,7 @@ final class BookAssembler {
         open.addAll(links.open());
         addFromFormulas(materials, formulas);
         PlanRows plan = new PlanRows(tables, findings);
+        List<DatedRate> typed = new RateRows(findings).read(tables);
         Book book = new Book(
                         settings,
                         suppliers.suppliers(offers, charges),
@@ -109,8 +112,9 @@ final class BookAssembler {
                         plan.runs(),
                         plan.demand(),
                         plan.stock(),
-                        new ExchangeRates(rates(settings)))
-                .withScenarios(new ScenarioRows(tables, findings).lines());
+                        new ExchangeRates(rates(typed, settings)))
+                .withScenarios(new ScenarioRows(tables, findings).lines())
+                .withPast(new Past(all(typed, fileRates), quotes.quotes(), new ActualRows(tables, findings).rows()));
         checkAnything(book);
         if (Currencies.isUnknown(home)) {
             Gap everything = new Gap(Gaps.Kind.EVERYTHING, "", SettingsSheet.HOME_CURRENCY.header(), file);
@@ -297,8 +301,8 @@ final class BookAssembler {
     }
 
     /** The workbook's rates, and of those in a file the newest of each pair that the costing date allows. */
-    private List<DatedRate> rates(Settings settings) {
-        List<DatedRate> rates = new ArrayList<>(new RateRows(findings).read(tables));
+    private List<DatedRate> rates(List<DatedRate> typed, Settings settings) {
+        List<DatedRate> rates = new ArrayList<>(typed);
         Map<List<CurrencyUnit>, DatedRate> newest = new LinkedHashMap<>();
         for (DatedRate rate : fileRates) {
             if (!rate.date().isAfter(settings.costingDate())) {
@@ -310,6 +314,15 @@ final class BookAssembler {
         }
         rates.addAll(newest.values());
         return rates;
+    }
+
+    private static List<DatedRate> all(List<DatedRate> typed, List<DatedRate> ofFile) {
+        if (ofFile.isEmpty()) {
+            return typed;
+        }
+        List<DatedRate> all = new ArrayList<>(typed);
+        all.addAll(ofFile);
+        return all;
     }
 
     private void checkAnything(Book book) {

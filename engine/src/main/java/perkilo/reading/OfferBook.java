@@ -21,6 +21,7 @@ final class OfferBook {
     private final Settings settings;
     private final Collection<Unpriced> unpriced;
     private final Findings findings;
+    private List<Offer> quotes = List.of();
 
     /**
      * Ready to make offers.
@@ -35,15 +36,12 @@ final class OfferBook {
 
     /** The offers, in the order of their packs' first rows. */
     List<Offer> offers(List<OfferRow> rows) {
-        List<JoinedOffer<OfferRow>> quotes = JoinedOffer.of(rows);
-        OfferHistory history = new OfferHistory(
-                quotes.stream().map(JoinedOffer::offer).toList(),
-                unpriced,
-                settings.costingDate(),
-                settings.priceAgeLimit());
+        List<JoinedOffer<OfferRow>> joined = JoinedOffer.of(rows);
+        quotes = joined.stream().map(JoinedOffer::offer).toList();
+        OfferHistory history = new OfferHistory(quotes, unpriced, settings.costingDate(), settings.priceAgeLimit());
         OfferLives lives = new OfferLives(settings, findings);
         List<Offer> offers = new ArrayList<>();
-        for (JoinedOffer<OfferRow> quote : quotes) {
+        for (JoinedOffer<OfferRow> quote : joined) {
             QuoteLife life = history.lifeOf(quote.offer());
             if (!(life instanceof QuoteLife.Withdrawn)) {
                 OfferConflicts.report(quote, findings);
@@ -55,6 +53,11 @@ final class OfferBook {
         }
         lives.done();
         return offers;
+    }
+
+    /** All quotes that were made into offers, also those that newer ones replace for good. */
+    List<Offer> quotes() {
+        return quotes;
     }
 
     private static boolean isKept(QuoteLife life) {

@@ -85,4 +85,8 @@ final class PlanMessages {
                 + String.join(", ", tables)
                 + ". If one of them is old or a draft, hide its sheet or delete its row of headers.";
     }
+
+    static String actualOfNothing() {
+        return "Item is blank, but there is a quantity or an amount. Name the material or component.";
+    }
 }

@@ -32,6 +32,7 @@ import perkilo.reading.table.CurrencySign;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableRow;
+import perkilo.schema.ActualsSheet;
 import perkilo.schema.BatchesSheet;
 import perkilo.schema.ComponentsSheet;
 import perkilo.schema.DemandSheet;
@@ -42,6 +43,7 @@ import perkilo.schema.OffersSheet;
 import perkilo.schema.ProductsSheet;
 import perkilo.schema.RatesSheet;
 import perkilo.schema.RunsSheet;
+import perkilo.schema.ScenariosSheet;
 import perkilo.schema.SettingsSheet;
 import perkilo.schema.SheetSchema;
 import perkilo.schema.StockSheet;
@@ -166,9 +168,14 @@ final class Reach {
             add(Kind.STOCK, row, StockSheet.ITEM, origin);
         } else if (schema.equals(SettingsSheet.SCHEMA)) {
             setting(row, origin);
-        } else {
+        } else if (!isNoPartOfAnyCost(schema)) {
             everything(origin);
         }
+    }
+
+    /** Whether no cost depends on a table; what is said of it stands beside the costs. */
+    private static boolean isNoPartOfAnyCost(SheetSchema schema) {
+        return schema.equals(ScenariosSheet.SCHEMA) || schema.equals(ActualsSheet.SCHEMA);
     }
 
     /** The runs of a row, or, where none was read, what the row says. */
@@ -201,6 +208,7 @@ final class Reach {
                 && !setting.equals(SettingsSheet.LEAST_SAVING)
                 && !SettingsSheet.BUYER.contains(setting)
                 && !setting.equals(SettingsSheet.SENSITIVITY)
+                && !setting.equals(SettingsSheet.HORIZON_DAYS)
                 && !SettingsSheet.TESTS.contains(setting)) {
             everything(origin);
         }
@@ -414,7 +422,7 @@ final class Reach {
                 all.leastSaving(),
                 all.testing(),
                 all.buyer(),
-                all.sensitivity());
+                all.outlook());
     }
 
     private void everything(Origin origin) {

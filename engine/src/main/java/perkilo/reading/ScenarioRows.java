@@ -29,7 +29,8 @@ final class ScenarioRows {
                 String what = row.text(ScenariosSheet.WHAT);
                 String change = change(row);
                 String name = row.isBlank(ScenariosSheet.NAME) ? what + " " + change : row.text(ScenariosSheet.NAME);
-                lines.add(new ScenarioLine(name, what, change, row.origin(ScenariosSheet.CHANGE)));
+                lines.add(new ScenarioLine(
+                        name, what, change, row.origin(ScenariosSheet.WHAT), row.origin(ScenariosSheet.CHANGE)));
             }
         }
         return lines;

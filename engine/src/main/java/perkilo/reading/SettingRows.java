@@ -130,7 +130,9 @@ final class SettingRows {
                         limit(SettingsSheet.CHALLENGE_TEST, home),
                         limit(SettingsSheet.ASSESSMENT, home)),
                 buyer(),
-                figure(SettingsSheet.SENSITIVITY, Settings.USUAL_SENSITIVITY));
+                new Settings.Outlook(
+                        figure(SettingsSheet.SENSITIVITY, Settings.USUAL_SENSITIVITY),
+                        figure(SettingsSheet.HORIZON_DAYS, Settings.USUAL_HORIZON_DAYS)));
     }
 
     private Buyer buyer() {

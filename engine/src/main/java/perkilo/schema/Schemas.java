@@ -19,7 +19,8 @@ public final class Schemas {
             DemandSheet.SCHEMA,
             StockSheet.SCHEMA,
             RatesSheet.SCHEMA,
-            ScenariosSheet.SCHEMA);
+            ScenariosSheet.SCHEMA,
+            ActualsSheet.SCHEMA);
 
     /** The tables that a price list may hold. */
     public static final List<SheetSchema> OF_PRICE_LISTS =
@@ -36,6 +37,7 @@ public final class Schemas {
             "Scenarios compared",
             "Target cost",
             "Why it changed",
+            "Plan and actual",
             "Order plan",
             "Supplier orders",
             "Orders to send",

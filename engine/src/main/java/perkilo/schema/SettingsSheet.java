@@ -100,6 +100,13 @@ public final class SettingsSheet {
             .limited(Limits.BELOW_HUNDRED)
             .orElse("10");
 
+    public static final InputColumn HORIZON_DAYS = InputColumn.of(
+                    "Risk horizon days", WHOLE, "how many days ahead the risk band of a cost looks", "90")
+            .in("days")
+            .also("Risk horizon", "Risk days", "Horizon of the risk band")
+            .limited(Limits.ONE_OR_MORE)
+            .orElse("90");
+
     public static final InputColumn CASH_PER_MONTH = InputColumn.of(
                     "Cash limit per month",
                     MONEY,
@@ -190,6 +197,7 @@ public final class SettingsSheet {
             CASH_TOTAL,
             LEAST_SAVING,
             SENSITIVITY,
+            HORIZON_DAYS,
             STABILITY_TEST,
             CHALLENGE_TEST,
             ASSESSMENT,

@@ -76,11 +76,69 @@ final class CompareCommandTest {
         assertThat(balm.get("after").textValue()).isEqualTo("0.1536");
     }
 
+    /**
+     * By hand: 490 came out of 500 planned. For 490 the plan allows 5.88 kg of shea butter and 8.82 kg of sunflower
+     * oil. Quantity (6.5 − 5.88) × 6.50 + (9 − 8.82) × 3.20 = 4.606, price 40 − 6.5 × 6.50 + 30 − 9 × 3.20 = −1.05, a
+     * unit (40 + 30) / 490.
+     */
+    @Test
+    void the_plan_and_what_a_run_really_took() throws IOException {
+        RawBook book = balm(6.5, 3.2)
+                .sheet(
+                        "Actuals",
+                        List.of("Product", "Units planned", "Item", "Used", "Unit", "Amount paid", "Units made"),
+                        List.of("Balm 30", 500, "Shea butter", 6500, "g", "40 €", 490),
+                        List.of("Balm 30", 500, "Sunflower oil", 9, "kg", 30, ""));
+
+        CommandLineRun run = CommandLineRun.of("compare", file("book.xlsx", book), "--json");
+
+        assertThat(run.exit()).as(run.err()).isZero();
+        JsonNode answer = new ObjectMapper().readTree(run.out());
+        JsonNode parts = answer.get("products").get(0).get("parts");
+        assertThat(answer.get("products").get(0).get("before").textValue()).isEqualTo("0.1356");
+        assertThat(answer.get("products").get(0).get("after").textValue()).isEqualTo("0.142857");
+        assertThat(parts.get("process").textValue()).isEqualTo("0.0094");
+        assertThat(parts.get("price").textValue()).isEqualTo("-0.002143");
+        JsonNode shea = answer.get("actuals").get(0).get("items").get(0);
+        assertThat(shea.get("standardQuantity").textValue()).isEqualTo("5.88");
+        assertThat(shea.get("quantityVariance").textValue()).isEqualTo("4.03");
+        assertThat(shea.get("priceVariance").textValue()).isEqualTo("-2.25");
+        assertThat(folder.resolve("book-compared.xlsx")).exists();
+    }
+
+    @Test
+    void a_row_of_actuals_with_an_error_takes_out_its_run_and_nothing_else() throws IOException {
+        RawBook book = balm(6.5, 3.2)
+                .sheet(
+                        "Actuals",
+                        List.of("Run", "Product", "Units planned", "Item", "Used", "Unit", "Amount paid"),
+                        List.of("1", "Balm 30", 500, "Shea butter", "much", "kg", 40),
+                        List.of("2", "Balm 30", 500, "Shea butter", 6, "kg", 40));
+        Path file = file("book.xlsx", book);
+
+        CommandLineRun run = CommandLineRun.of("compare", file, "--json");
+
+        assertThat(run.exit()).isEqualTo(Exit.PARTLY);
+        JsonNode answer = new ObjectMapper().readTree(run.out());
+        assertThat(answer.get("actuals")).hasSize(1);
+        assertThat(answer.get("actuals").get(0).get("run").textValue()).isEqualTo("2");
+        assertThat(run.out()).contains("Actuals!E2").contains("is not held against its plan");
+        CommandLineRun cost = CommandLineRun.of("cost", file, "--json");
+        assertThat(new ObjectMapper()
+                        .readTree(cost.out())
+                        .get("runs")
+                        .get(0)
+                        .get("complete")
+                        .booleanValue())
+                .isTrue();
+    }
+
     @Test
     void what_is_typed_wrong_is_said() throws IOException {
         Path one = file("one.xlsx", balm(6.5, 3.2));
 
         assertUsage(CommandLineRun.of("compare", one), "Name a second workbook");
+        assertUsage(CommandLineRun.of("compare", one, "--units", "500"), "Leave out --units");
         assertUsage(CommandLineRun.of("compare", one, one, "--dates", "2026-05-15,2026-11-15"), "not with both");
         assertUsage(CommandLineRun.of("compare", one, "--dates", "2026-05-15"), "--dates takes two days");
         assertUsage(CommandLineRun.of("compare", one, "--dates", "May,June"), "--dates takes two days");

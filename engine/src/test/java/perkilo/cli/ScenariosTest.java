@@ -100,16 +100,17 @@ final class ScenariosTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "Shea buter | +10 % | which is not in the workbook",
-                "USD | a lot | \"a lot\" of \"USD\" is not understood",
-                "USD | 0.95 | \"0.95\" of \"USD\" is not understood",
-                "USD | -100 % | would leave nothing of \"USD\"",
-                "EUR | +10 % | EUR is your home currency",
-                "JPY | +10 % | There is no exchange rate for JPY",
-                "Run size | 1,500 | without marks between thousands",
-                "Fill loss | 10 % | Type a sign",
+                "Shea buter | +10 % | which is not in the workbook | B2",
+                "USD | a lot | \"a lot\" of \"USD\" is not understood | C2",
+                "USD | 0.95 | \"0.95\" of \"USD\" is not understood | C2",
+                "USD | -100 % | would leave nothing of \"USD\" | C2",
+                "EUR | +10 % | EUR is your home currency | B2",
+                "JPY | +10 % | There is no exchange rate for JPY | B2",
+                "Run size | 1,500 | without marks between thousands | C2",
+                "Fill loss | 10 % | Type a sign | C2",
             })
-    void what_is_not_understood_is_said_with_its_cell(String what, String change, String words) throws IOException {
+    void what_is_not_understood_is_said_with_its_cell(String what, String change, String words, String cell)
+            throws IOException {
         RawBook asked = today().sheet(
                         "Scenarios",
                         List.of("Name", "What", "Change"),
@@ -123,7 +124,7 @@ final class ScenariosTest {
         assertThat(answer.get("scenarios").get(0).get("name").textValue()).isEqualTo("Other");
         List<String> said = new ArrayList<>();
         for (JsonNode message : answer.get("messages")) {
-            if (message.get("where").textValue().equals("Scenarios!C2")) {
+            if (message.get("where").textValue().equals("Scenarios!" + cell)) {
                 said.add(message.get("text").textValue());
             }
         }

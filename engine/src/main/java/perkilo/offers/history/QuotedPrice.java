@@ -14,7 +14,7 @@ import perkilo.units.Measure;
 public record QuotedPrice(Offer offer, Offer.PriceBreak at) {
 
     /** The price at a quantity in the offer's pack unit; below the first break, the price of the first break. */
-    static QuotedPrice of(Offer offer, BigDecimal quantity) {
+    public static QuotedPrice of(Offer offer, BigDecimal quantity) {
         Offer.PriceBreak holds = offer.breaks().get(0);
         for (Offer.PriceBreak each : offer.breaks()) {
             if (each.fromQuantity().compareTo(quantity) <= 0) {

@@ -64,7 +64,7 @@ public final class CostReport {
         if (decisions.scenarios() != null && !figures.isEmpty()) {
             sheets.add(ScenarioSheet.of(decisions.scenarios(), home, figures));
         }
-        ResultSheet pages = ProductPages.of(costed, detail.runs(), figures, findings);
+        ResultSheet pages = ProductPages.of(costed, decisions, detail.runs(), figures, findings);
         if (pages != null) {
             sheets.add(0, pages);
         }

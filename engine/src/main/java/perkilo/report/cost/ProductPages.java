@@ -2,21 +2,27 @@ package perkilo.report.cost;
 
 import static java.util.Objects.requireNonNull;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostOutcome;
 import perkilo.costing.PriceLadder;
 import perkilo.costing.RunAnswer;
+import perkilo.decision.RiskBand;
 import perkilo.decision.Share;
 import perkilo.model.Product;
 import perkilo.names.Names;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
-import perkilo.origin.Level;
+import perkilo.report.decision.BandWords;
+import perkilo.report.decision.Decisions;
 import perkilo.report.decision.RunFigures;
 import perkilo.report.part.Lines;
 import perkilo.sheet.Chart;
@@ -43,7 +49,9 @@ final class ProductPages {
     private static final int WIDTH = 13;
 
     private final CostOutcome.Costed costed;
-    private final List<Finding> findings;
+    private final Decisions decisions;
+    private final Concerns concerns;
+    private final Set<String> said = new HashSet<>();
     private final String home;
     private final NumberFormat money;
     private final NumberFormat fine;
@@ -54,9 +62,10 @@ final class ProductPages {
     private final Column<RunCells> wholesale;
     private final Table<RunCells> table;
 
-    private ProductPages(CostOutcome.Costed costed, List<Finding> findings) {
+    private ProductPages(CostOutcome.Costed costed, Decisions decisions, List<Finding> findings) {
         this.costed = costed;
-        this.findings = findings;
+        this.decisions = decisions;
+        this.concerns = new Concerns(costed, findings);
         this.home = costed.book().settings().home().getCurrencyCode();
         this.money = NumberFormat.money(home, 2);
         this.fine = NumberFormat.money(home, 4);
@@ -102,7 +111,11 @@ final class ProductPages {
 
     /** Null if no unit of any product is costed. */
     static @Nullable ResultSheet of(
-            CostOutcome.Costed costed, List<RunCells> runs, List<RunFigures> figures, List<Finding> findings) {
+            CostOutcome.Costed costed,
+            Decisions decisions,
+            List<RunCells> runs,
+            List<RunFigures> figures,
+            List<Finding> findings) {
         Map<String, List<RunCells>> byProduct = new LinkedHashMap<>();
         Map<RunCells, RunFigures> ofRun = new LinkedHashMap<>();
         for (int at = 0; at < runs.size(); at++) {
@@ -117,7 +130,7 @@ final class ProductPages {
         if (byProduct.isEmpty()) {
             return null;
         }
-        ProductPages pages = new ProductPages(costed, findings);
+        ProductPages pages = new ProductPages(costed, decisions, findings);
         pages.sheet.title(0, NAME);
         pages.sheet.hint(
                 1,
@@ -128,15 +141,15 @@ final class ProductPages {
             if (!first) {
                 pages.sheet.pageBreakBefore(pages.lines.next());
             }
-            first = false;
             ofProduct.sort(Comparator.comparing(
                     run -> requireNonNull(run.cost().needs().units())));
-            pages.page(ofProduct, requireNonNull(ofRun.get(ofProduct.get(0))));
+            pages.page(ofProduct, requireNonNull(ofRun.get(ofProduct.get(0))), first);
+            first = false;
         }
         return pages.sheet.build();
     }
 
-    private void page(List<RunCells> runs, RunFigures smallest) {
+    private void page(List<RunCells> runs, RunFigures smallest, boolean isFirst) {
         Product product = requireNonNull(runs.get(0).cost().needs().product());
         lines.section(product.name());
         sheet.answer(lines.next(), runs.get(0).title(), answer(runs));
@@ -158,7 +171,8 @@ final class ProductPages {
                 .format(NumberFormat.PERCENT);
         Placed<Share> most = lines.write(lines.place(Table.of(item, ofOne, fraction), shares));
         lines.skip(1);
-        looks(product);
+        band(runs);
+        looks(product, isFirst);
         charts(product, placed, most, item, ofOne);
     }
 
@@ -169,10 +183,32 @@ final class ProductPages {
                 runs.stream().map(run -> requireNonNull(run.making().units())).toList());
     }
 
-    /** What needs a look: runs that are not complete, then errors and warnings. */
-    private void looks(Product product) {
+    /** What a unit could cost some days from now, in one line: of the smallest run for which that is known. */
+    private void band(List<RunCells> runs) {
+        List<RiskBand> bands = runs.stream()
+                .map(run -> decisions.band(run.cost()))
+                .filter(Objects::nonNull)
+                .toList();
+        for (RiskBand band : bands) {
+            RiskBand.Figures known = band.figures();
+            if (known != null) {
+                BigDecimal units = requireNonNull(band.cost().needs().units());
+                lines.hint(BandWords.inShort(band, known, units.longValue()));
+                return;
+            }
+        }
+        for (RiskBand band : bands) {
+            String why = BandWords.missing(band);
+            if (!(band.lacking().get(0) instanceof RiskBand.Lack.Anything) && said.add(why)) {
+                lines.hint(why);
+                return;
+            }
+        }
+    }
+
+    /** What needs a look: runs that are not complete, then errors and warnings; those of the whole workbook once. */
+    private void looks(Product product, boolean isFirst) {
         int shown = 0;
-        int more = 0;
         for (RunAnswer answer : costed.incomplete()) {
             if (Names.key(answer.name()).equals(Names.key(product.name()))) {
                 String words = Sign.ATTENTION + " " + answer.title() + ": " + answer.lacks(DetailSheet.NAMED);
@@ -186,23 +222,24 @@ final class ProductPages {
                 shown++;
             }
         }
-        for (Finding finding : findings) {
-            if (finding.level() == Level.NOTE) {
-                continue;
-            }
-            if (shown >= LOOKS) {
-                more++;
-                continue;
-            }
+        List<Finding> all = new ArrayList<>(concerns.of(product));
+        List<Finding> general = concerns.ofAll();
+        if (isFirst) {
+            all.addAll(general);
+        }
+        int room = Math.max(0, LOOKS - shown);
+        for (Finding finding : all.subList(0, Math.min(room, all.size()))) {
             String words = Sign.ATTENTION + " " + finding.text();
             sheet.text(lines.next(), SheetBuilder.FIRST_COLUMN, words, Look.WARNING, finding.origin());
             lines.skip(1);
             shown++;
         }
-        if (shown == 0) {
-            lines.hint("Nothing needs a look. Notes are on Messages.");
-        } else if (more > 0) {
+        if (all.size() > room) {
             lines.hint("There is more on Messages.");
+        } else if (!isFirst && !general.isEmpty()) {
+            lines.hint("What concerns the whole workbook is on the first page.");
+        } else if (shown == 0) {
+            lines.hint("Nothing needs a look. Notes are on Messages.");
         }
     }
 

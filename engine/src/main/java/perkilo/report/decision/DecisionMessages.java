@@ -1,6 +1,7 @@
 package perkilo.report.decision;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import perkilo.origin.Counted;
 import perkilo.origin.Decimals;
@@ -15,6 +16,75 @@ final class DecisionMessages {
         return done
                 ? "Planned anew: the cheapest purchase is found again for each change. These are values of the last run."
                 : "What a new purchase plan would do after each change is shown by perkilo cost with --sensitivity.";
+    }
+
+    // the risk band
+
+    /** The most items that are named. */
+    private static final int NAMED = 6;
+
+    /** What a band is made of. */
+    static String windows(int windows, int days, LocalDate from, LocalDate to) {
+        return Decimals.readable(BigDecimal.valueOf(windows), 0) + " windows of " + days + " days, " + from + " to "
+                + to
+                + ". They overlap, so they are not independent cases. The past is no forecast. The purchase is kept; these are"
+                + " values of the last run.";
+    }
+
+    /** Which prices do not move. */
+    static String still(List<String> items, int days) {
+        return items.isEmpty()
+                ? "All prices move as they did from list to list."
+                : "Prices that stay, because fewer than three dated lists of that pack reach back " + days + " days: "
+                        + named(items) + ".";
+    }
+
+    /** There is no band, because a currency has too few days. */
+    static String tooFewRates(String currency, int days, int needed) {
+        return "No risk band: " + currency + " has rates of " + Counted.of(days, "day") + ", and " + needed
+                + " are needed. Add a file with --rates.";
+    }
+
+    /** There is no band, because no window fits. */
+    static String noWindow(int days, List<String> currencies) {
+        return "No risk band: no window of " + days + " days lies within the rates of "
+                + String.join(" and ", currencies) + ".";
+    }
+
+    /** There is no band, because nothing moves. */
+    static String nothingMoves(int days) {
+        return "No risk band: everything is paid in your home currency, and no pack that is bought has three dated price lists"
+                + " that reach back " + days + " days.";
+    }
+
+    private static String named(List<String> items) {
+        return items.size() <= NAMED
+                ? String.join(", ", items)
+                : String.join(", ", items.subList(0, NAMED)) + " and " + (items.size() - NAMED) + " more";
+    }
+
+    /**
+     * The band in one line, for the page of a product.
+     *
+     * @param units the size of the run
+     * @param low cost of a unit at the 5th percentile
+     * @param high the same at the 95th
+     */
+    static String bandInShort(
+            int days,
+            BigDecimal low,
+            BigDecimal high,
+            String currency,
+            long units,
+            int windows,
+            LocalDate from,
+            LocalDate to) {
+        return "In " + days + " days, if all moves as in the past: " + Decimals.amount(low, 2) + " to "
+                + Decimals.amount(high, 2) + " " + currency + " a unit at "
+                + Decimals.readable(BigDecimal.valueOf(units), 0)
+                + " (nine of ten of " + Decimals.readable(BigDecimal.valueOf(windows), 0) + " overlapping windows, "
+                + from
+                + " to " + to + "; no forecast).";
     }
 
     // which size
@@ -72,6 +142,15 @@ final class DecisionMessages {
     /** What a scenario changes. */
     static String scenario(String name, List<String> changes) {
         return name + ": " + String.join("; ", changes) + ".";
+    }
+
+    // the target cost
+
+    /** Not every set was planned. */
+    static String setsLeftOut(String run, int planned, int possible) {
+        return run + ": " + Decimals.readable(BigDecimal.valueOf(planned), 0) + " of at most "
+                + Decimals.readable(BigDecimal.valueOf(possible), 0)
+                + " sets of two or three changes were planned, the most promising ones. A cheaper set can be among the others.";
     }
 
     // why it changed

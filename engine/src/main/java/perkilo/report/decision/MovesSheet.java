@@ -1,9 +1,13 @@
 package perkilo.report.decision;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import perkilo.costing.RunAnswer;
 import perkilo.decision.CostMoves;
+import perkilo.decision.RiskBand;
 import perkilo.decision.Share;
 import perkilo.decision.Swing;
 import perkilo.origin.Figure;
@@ -33,6 +37,7 @@ public final class MovesSheet {
     private final Lines lines = new Lines(sheet, 5);
     private final Expr move;
     private final boolean replanned;
+    private final Set<String> said = new HashSet<>();
 
     private MovesSheet(Figure sensitivity, boolean replanned) {
         this.replanned = replanned;
@@ -80,12 +85,12 @@ public final class MovesSheet {
                 sheet.sheet.pageBreakBefore(sheet.lines.next());
             }
             first = false;
-            sheet.block(moves.get(at), figures.get(at));
+            sheet.block(moves.get(at), decisions.band(moves.get(at).cost()), figures.get(at));
         }
         return sheet.sheet.build();
     }
 
-    private void block(CostMoves moves, RunFigures figures) {
+    private void block(CostMoves moves, @Nullable RiskBand band, RunFigures figures) {
         sheet.sentence(lines.next(), SheetBuilder.FIRST_COLUMN, Look.SECTION, figures.origin(), figures.title());
         lines.skip(1);
         if (!moves.swings().isEmpty()) {
@@ -93,13 +98,32 @@ public final class MovesSheet {
             lines.skip(1);
         }
         SwingTable swings = new SwingTable(figures, move);
-        Placed<Swing> ranked = lines.write(lines.place(swings.onSheet(replanned), moves.swings()));
+        Placed<Swing> ranked = lines.write(lines.place(swings.onSheet(replanned), withPast(moves.swings(), band)));
         lines.skip(1);
+        if (band != null) {
+            BandLines.write(band, figures, lines, said);
+        }
         ShareTable shares = new ShareTable(figures);
         int top = lines.next();
         Placed<Share> parts = lines.write(lines.place(shares.onSheet(), moves.shares()));
         chart(ranked, swings, parts.nextColumn(), top, figures);
         lines.skip(Math.max(1, top + CHART_ROWS + 1 - lines.next()));
+    }
+
+    /** The factors, each followed by the same as it moved before, where that is known. */
+    private static List<Swing> withPast(List<Swing> swings, @Nullable RiskBand band) {
+        if (band == null || band.moved().isEmpty()) {
+            return swings;
+        }
+        List<Swing> all = new ArrayList<>();
+        for (Swing swing : swings) {
+            all.add(swing);
+            Swing before = swing.asBefore(band);
+            if (before != null) {
+                all.add(before);
+            }
+        }
+        return all;
     }
 
     private List<ResultSheet.Part> answer(CostMoves moves, RunFigures figures) {

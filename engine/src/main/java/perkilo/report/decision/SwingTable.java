@@ -11,6 +11,7 @@ import perkilo.costing.ItemCost;
 import perkilo.costing.RunCost;
 import perkilo.decision.Factor;
 import perkilo.decision.Swing;
+import perkilo.origin.Decimals;
 import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
@@ -30,10 +31,10 @@ public final class SwingTable {
     private final NumberFormat money;
 
     final Column<Swing> factor = Column.<Swing>of("factor", "What is moved")
-            .words(swing -> swing.factor().name())
+            .words(SwingTable::label)
             .look(Look.LABEL)
             .width(36)
-            .json();
+            .json(swing -> swing.factor().name());
 
     private final Column<Swing> kind = Column.<Swing>of("kind", "")
             .json(swing -> swing.factor().kind().name().toLowerCase(Locale.ROOT).replace('_', ' '))
@@ -127,6 +128,12 @@ public final class SwingTable {
                     if (figures == null || move == null || row.entry().moving() == null) {
                         return Expr.of(engine);
                     }
+                    Swing.Past past = row.entry().past();
+                    if (past != null) {
+                        BigDecimal change =
+                                upwards ? past.spread().high() : past.spread().low();
+                        return figures.ofOne().plus(row.ref(moving).times(Expr.of(change)));
+                    }
                     Expr by = row.ref(moving).times(move);
                     return upwards ? figures.ofOne().plus(by) : figures.ofOne().minus(by);
                 })
@@ -135,6 +142,21 @@ public final class SwingTable {
                 .format(money)
                 .width(WIDTH)
                 .json(swing -> value.apply(swing));
+    }
+
+    private static String label(Swing swing) {
+        Swing.Past past = swing.past();
+        String name = swing.factor().name();
+        return past == null
+                ? name
+                : name + " (past " + past.days() + " days: "
+                        + signed(past.spread().low()) + " to "
+                        + signed(past.spread().high()) + " %)";
+    }
+
+    private static String signed(BigDecimal fraction) {
+        BigDecimal percent = fraction.movePointRight(2);
+        return (percent.signum() < 0 ? "\u2212" : "+") + Decimals.amount(percent.abs(), 1);
     }
 
     private Column<Swing> change(String key, String heading, Column<Swing> of) {
@@ -153,7 +175,7 @@ public final class SwingTable {
     private Column<Swing> replanned(String key, String heading, Function<Swing, @Nullable BigDecimal> value) {
         return Column.<Swing>of(key, heading)
                 .value(value)
-                .words(swing -> value.apply(swing) == null ? "not possible" : null)
+                .words(swing -> value.apply(swing) != null ? null : swing.past() == null ? "not possible" : "")
                 .wordsLook(Look.HINT)
                 .format(money)
                 .width(WIDTH)

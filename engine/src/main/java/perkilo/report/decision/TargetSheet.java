@@ -36,12 +36,20 @@ public final class TargetSheet {
                         + " target margin). It is live; costs are values of this run.");
         sheet.hint(
                 2,
-                "Up to three changes together: one run size, one swap or blend, other offers. Each set is planned and costed as a"
-                        + " whole. Of those that reach the allowed cost, the one that takes the least cash is shown. Trials are not in"
-                        + " it.");
+                "Up to three changes together: one run size, swaps, one blend, other offers. Each set is planned and costed as a"
+                        + " whole; swaps must pass every gate with the others in. Of those that reach the allowed cost, the one that"
+                        + " takes the least cash is shown. Trials are not in it.");
         Lines lines = new Lines(sheet, 4);
         lines.write(lines.place(new TargetTable(home).onSheet(), targets));
         Set<String> cautions = new LinkedHashSet<>();
+        for (TargetCost target : targets) {
+            if (target.sets().isCut()) {
+                lines.hint(DecisionMessages.setsLeftOut(
+                        target.cost().needs().title(),
+                        target.sets().planned(),
+                        target.sets().possible()));
+            }
+        }
         for (TargetCost target : targets) {
             if (!target.candidates().isEmpty()) {
                 lines.skip(1);

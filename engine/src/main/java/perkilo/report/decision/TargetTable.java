@@ -50,6 +50,14 @@ public final class TargetTable {
     private final Column<TargetCost> reached =
             Column.<TargetCost>of("reached", "").json(TargetCost::isReached).notOnSheet();
 
+    private final Column<TargetCost> planned = Column.<TargetCost>of("setsPlanned", "")
+            .json(one -> one.sets().planned())
+            .notOnSheet();
+
+    private final Column<TargetCost> possible = Column.<TargetCost>of("setsPossible", "")
+            .json(one -> one.sets().possible())
+            .notOnSheet();
+
     private final Column<TargetCost> chosen = Column.<TargetCost>of("moves", "")
             .json(one -> MOVES.with(one.chosen()))
             .notOnSheet();
@@ -177,6 +185,8 @@ public final class TargetTable {
                         reached,
                         cash,
                         cashAfter,
+                        planned,
+                        possible,
                         candidates)
                 .with(targets);
     }

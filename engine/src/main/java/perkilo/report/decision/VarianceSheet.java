@@ -66,9 +66,9 @@ public final class VarianceSheet {
                     " for all runs");
         }
         for (Variance run : variances.runs()) {
-            boolean filled = run.after().needs().units() != null;
+            boolean filled = run.needs().units() != null;
             writer.waterfall(
-                    run.after().needs().title(),
+                    run.title(),
                     run.ofOneBefore(),
                     run.parts(),
                     run.ofOneAfter(),

@@ -22,25 +22,22 @@ public final class VarianceTable {
     private static final int DIGITS = 4;
 
     private final Column<Variance> run = Column.<Variance>of("run", "Run")
-            .words(one -> one.after().needs().title())
+            .words(one -> one.title())
             .look(Look.LABEL)
             .width(34)
-            .link(one -> one.after().needs().run().origin())
-            .terminal(one -> one.after().needs().title());
+            .link(one -> one.needs().run().origin())
+            .terminal(one -> one.title());
 
     private final Column<Variance> product = Column.<Variance>of("product", "")
-            .json(one -> one.after().needs().product() == null
-                    ? null
-                    : one.after().needs().name())
+            .json(one -> one.needs().product() == null ? null : one.needs().name())
             .notOnSheet();
 
     private final Column<Variance> formula = Column.<Variance>of("formula", "")
-            .json(one -> one.after().needs().formula().name())
+            .json(one -> one.needs().formula().name())
             .notOnSheet();
 
-    private final Column<Variance> units = Column.<Variance>of("units", "")
-            .json(one -> one.after().needs().units())
-            .notOnSheet();
+    private final Column<Variance> units =
+            Column.<Variance>of("units", "").json(one -> one.needs().units()).notOnSheet();
 
     private final Column<Variance> before;
     private final Column<Variance> after;

@@ -77,6 +77,14 @@ public record Blend(
         return levels;
     }
 
+    /**
+     * Whether no level of the blend is kept out by its use range or the law in a recipe that other changes are in too.
+     */
+    public boolean holdsIn(Recipe recipe) {
+        return parts.stream()
+                .allMatch(part -> BlendCheck.shut(before, recipe, part).isEmpty());
+    }
+
     /** What it changes at the run where it saves most, of the whole run's cost. */
     public RunChange atBestRun() {
         return runs.stream().min(Comparator.comparing(RunChange::total)).orElseThrow();
