@@ -1,6 +1,7 @@
 package perkilo.purchasing.search;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import perkilo.purchasing.Need;
 import perkilo.purchasing.Shelf;
@@ -15,22 +16,22 @@ import perkilo.purchasing.Shelf;
  * @param supply by period: what has to be supplied up to its end
  * @param net the needs of all periods that the stock does not cover
  */
-record Requirement(BigDecimal[] supply, BigDecimal net) {
+record Requirement(List<BigDecimal> supply, BigDecimal net) {
 
     static Requirement of(Need need) {
         Shelf shelf = Shelf.of(need);
         List<BigDecimal> uncovered = shelf.uncovered();
-        BigDecimal[] supply = new BigDecimal[uncovered.size()];
+        List<BigDecimal> supply = new ArrayList<>();
         BigDecimal net = BigDecimal.ZERO;
         BigDecimal most = BigDecimal.ZERO;
-        for (int t = 0; t < supply.length; t++) {
+        for (int t = 0; t < uncovered.size(); t++) {
             net = net.add(uncovered.get(t));
             BigDecimal safety = need.safety().at(t);
             BigDecimal lacking = safety.signum() == 0
                     ? safety
                     : safety.subtract(shelf.usable(t)).max(BigDecimal.ZERO);
             most = most.max(net.add(lacking));
-            supply[t] = most;
+            supply.add(most);
         }
         return new Requirement(supply, net);
     }

@@ -56,7 +56,7 @@ final class SupplyGrid {
         periods = need.perPeriod().size();
         unit = steps.stream().reduce(SupplyGrid::commonDivisor).orElse(BigDecimal.ONE);
         Requirement required = Requirement.of(outlasting.withoutLots());
-        covered = required.supply();
+        covered = required.supply().toArray(new BigDecimal[0]);
         net = required.net();
         cap = caps();
         TreeSet<BigDecimal> distinct = new TreeSet<>(List.of(BigDecimal.ZERO, cap[periods]));
