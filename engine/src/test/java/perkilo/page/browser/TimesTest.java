@@ -25,7 +25,8 @@ final class TimesTest {
                 page.browser.says("#status .said", "Shea butter refined " + change);
             }
             Object measures = page.browser.script(MEASURES);
-            assertThat(measures).asInstanceOf(InstanceOfAssertFactories.list(String.class))
+            assertThat(measures)
+                    .asInstanceOf(InstanceOfAssertFactories.list(String.class))
                     .anyMatch(line -> line.startsWith("first view"))
                     .filteredOn(line -> line.startsWith("what-if"))
                     .hasSize(5);
