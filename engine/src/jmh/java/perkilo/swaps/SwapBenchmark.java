@@ -14,6 +14,9 @@ import perkilo.swaps.lp.OjalgoSolver;
  * catalogue to choose from: every line with every material that passes the gates, each with a full purchase plan at
  * every size.
  *
+ * <p>With an argument {@code whole}, the formula is a cream as a maker has it, with joint swaps, with value for
+ * leftovers and with several rates of duty in one order.
+ *
  * <p>Joint swaps are sought as well if there is an argument {@code blends}. With an argument {@code twins}, and a
  * number of them if not five, each material has twins of other prices, which all pass the gates: many plans of a kind
  * that is hard, as the twins are sold by whoever sells the material, small needs by vendors of large minimums among
@@ -30,9 +33,11 @@ public final class SwapBenchmark {
     public static void main(String[] arguments) {
         boolean blends = arguments.length > 0 && arguments[0].equals("blends");
         boolean twins = arguments.length > 0 && arguments[0].equals("twins");
-        Book book = twins
-                ? DemoBook.richCreamWithTwins(arguments.length > 1 ? Integer.parseInt(arguments[1]) : TWINS)
-                : DemoBook.richCream();
+        boolean whole = arguments.length > 0 && arguments[0].equals("whole");
+        Book book = whole ? DemoBook.wholeCream() : DemoBook.richCream();
+        if (twins) {
+            book = DemoBook.richCreamWithTwins(arguments.length > 1 ? Integer.parseInt(arguments[1]) : TWINS);
+        }
         for (int round = 1; round <= ROUNDS; round++) {
             AtomicInteger plans = new AtomicInteger();
             AtomicInteger full = new AtomicInteger();
@@ -54,7 +59,7 @@ public final class SwapBenchmark {
             long processor = processor();
             SwapOutcome.Found found =
                     (SwapOutcome.Found) new SwapFinder(counting, SearchLimits.usual(), new OjalgoSolver())
-                            .find(book, SwapOptions.usual().withBlends(blends));
+                            .find(book, SwapOptions.usual().withBlends(blends || whole));
             System.out.printf(
                     "%.2f s, %.2f s of processor: %,d candidates judged, %,d plans (%d unproven, %d by the full search),"
                             + " %d swaps, %d blends%n",

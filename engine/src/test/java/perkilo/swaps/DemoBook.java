@@ -60,6 +60,34 @@ final class DemoBook {
             "Hexyl laurate",
             "Cetyl alcohol");
 
+    /** Phase, material, percent (blank for the rest), phase temperature: an invented formula. */
+    private static final List<List<String>> WHOLE_CREAM = List.of(
+            List.of("A", "Water", "", "75"),
+            List.of("A", "Glycerin", "4", "75"),
+            List.of("A", "Propanediol", "2", "75"),
+            List.of("A", "Xanthan gum", "0.3", "75"),
+            List.of("A", "Disodium EDTA", "0.1", "75"),
+            List.of("A", "Allantoin", "0.2", "75"),
+            List.of("B", "Glyceryl stearate SE", "3", "75"),
+            List.of("B", "Ceteareth-20", "1.5", "75"),
+            List.of("B", "Glyceryl stearate", "1.5", "75"),
+            List.of("B", "Cetearyl alcohol", "2.5", "75"),
+            List.of("B", "Stearic acid", "1", "75"),
+            List.of("B", "Caprylic/capric triglyceride", "5", "75"),
+            List.of("B", "Isopropyl palmitate", "3", "75"),
+            List.of("B", "Coco-caprylate", "2", "75"),
+            List.of("B", "Sweet almond oil", "2", "75"),
+            List.of("B", "Shea butter refined", "2", "75"),
+            List.of("B", "Squalane from sugar cane or olive", "1", "75"),
+            List.of("B", "Jojoba oil golden", "1.5", "75"),
+            List.of("B", "Tocopheryl acetate", "0.5", "75"),
+            List.of("B", "Beeswax white", "0.8", "75"),
+            List.of("C", "Panthenol 75 %", "1", "38"),
+            List.of("C", "Phenoxyethanol", "0.8", "38"),
+            List.of("C", "Ethylhexylglycerin", "0.3", "38"),
+            List.of("C", "Fragrance Orchard Rain", "0.3", "38"),
+            List.of("C", "Citric acid", "0.05", "38"));
+
     private DemoBook() {}
 
     /** The formulator's demo: two formulas, six runs, prices of invented suppliers. */
@@ -103,6 +131,30 @@ final class DemoBook {
                 List.of(),
                 List.of(),
                 rates());
+    }
+
+    /**
+     * A cream of 25 lines as a maker has it (invented), at 5, 50 and 250 kg, with all price lists. Leftovers count for
+     * half of the lowest price, and one supplier's charges pay several rates of duty.
+     */
+    static Book wholeCream() {
+        Book rich = richCream();
+        List<Formula.Line> lines = new ArrayList<>();
+        for (List<String> line : WHOLE_CREAM) {
+            Figure level = line.get(2).isEmpty() ? null : Figure.of(new BigDecimal(line.get(2)).movePointLeft(2));
+            lines.add(new Formula.Line(line.get(0), line.get(1), level, Figure.of(line.get(3)), Origin.NONE));
+        }
+        Formula before = rich.formulas().values().iterator().next();
+        Formula cream = new Formula(before.name(), lines, before.batching(), Origin.NONE);
+        List<Run> runs = List.of("5", "50", "250").stream()
+                .map(kg -> (Run) new Run.OfBulk(cream.name(), Figure.of(kg), Origin.NONE))
+                .toList();
+        Settings usual = settings();
+        Settings.Buying buying = new Settings.Buying(
+                usual.dutyBasis(), Figure.of("0.5"), usual.holdingPerYear(), usual.priceAgeLimitDays());
+        Book book = Varied.of(rich, "formulas", Book.byName(List.of(cream), Formula::name));
+        book = Varied.of(book, "settings", Varied.of(usual, "buying", buying));
+        return Varied.of(book, "runs", runs);
     }
 
     /**

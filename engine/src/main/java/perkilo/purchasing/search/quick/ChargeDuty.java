@@ -25,10 +25,11 @@ final class ChargeDuty {
     private final boolean[] byValue;
     /**
      * By vendor: up to goods of this value in a line, more than is needed may pay because it lowers the average rate;
-     * in the vendor's currency.
+     * in the vendor's currency. Where leftovers have a value, up to as many times as much as
+     * {@link PackPrice#netOfMore} is below 1.
      *
      * <p>With goods G and charges K, goods x more lower the duty on K by less than K · (highest − lowest rate) · x / G.
-     * They cost x or more, so they pay only where G is below that duty.
+     * They cost x or more, less the value of the leftover, so they pay only where G is below that duty.
      */
     private final double[] worthBuying;
 
@@ -55,7 +56,7 @@ final class ChargeDuty {
                 highest[v] = rates[v].highest().doubleValue();
                 opening[v] = perRate(vendor.openingCost(BigDecimal.ONE), vendor.openingCost(BigDecimal.ZERO));
                 small[v] = perRate(vendor.smallOrderCost(BigDecimal.ONE), vendor.smallOrderCost(BigDecimal.ZERO));
-                double least = leastGoods(v, items);
+                double least = leastWorth(v, items);
                 double most = (opening[v] + small[v])
                         * (highest[v] - lowest[v])
                         / vendor.toHome().doubleValue();
@@ -69,20 +70,21 @@ final class ChargeDuty {
         return whole.subtract(none).doubleValue();
     }
 
-    /** The least value of a line; zero if leftovers have a value, as if goods were free. */
-    private static double leastGoods(int vendor, List<ItemCovers> items) {
-        double least = Double.POSITIVE_INFINITY;
+    /** The least value of a line, times what more goods cost at least; zero if more goods may be free. */
+    private static double leastWorth(int vendor, List<ItemCovers> items) {
+        double goods = Double.POSITIVE_INFINITY;
+        double net = 1;
         for (ItemCovers item : items) {
-            if (item.creditsLeftovers()) {
-                return 0;
-            }
             ItemPrices.Offered offered = item.offered();
             for (int at = 0; at < offered.count(); at++) {
                 PackPrice price = offered.price(at);
-                least = price.vendor() == vendor ? Math.min(least, price.leastGoods()) : least;
+                if (price.vendor() == vendor) {
+                    goods = Math.min(goods, price.leastGoods());
+                    net = Math.min(net, price.netOfMore(item.credit()));
+                }
             }
         }
-        return least;
+        return net <= 0 ? 0 : goods * net;
     }
 
     /** Whether the duty on a vendor's charges depends on the lines. */

@@ -115,7 +115,8 @@ final class CoverOptions {
         long most = 0;
         for (Measure measure : measures) {
             if (price.vendor() == measure.vendor() && measure.worthBuying() > 0) {
-                most = Math.max(most, packsToReach(measure.worthBuying(), price));
+                double net = measure.of() == Measure.Of.GOODS ? price.netOfMore(wanted.credit()) : 1;
+                most = Math.max(most, packsToReach(measure.worthBuying() / net, price));
             }
         }
         return most;

@@ -3,8 +3,8 @@ package perkilo.purchasing.search.quick;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Consumer;
 import java.util.function.DoubleSupplier;
+import java.util.function.ToIntFunction;
 
 /**
  * Finds the cheapest purchase from a set of vendors where the duty on their charges depends on the lines.
@@ -31,10 +31,11 @@ final class DutySearch {
     private final List<Order> orders;
     private final double[] minimum;
     private final double fixed;
-    private final Consumer<List<Option>> consider;
+    private final ToIntFunction<List<Option>> consider;
     private final DoubleSupplier bestCost;
     private double leftOut = Double.POSITIVE_INFINITY;
     private int looked;
+    private int tooSmall = -1;
 
     /**
      * An order with duty on its charges that depends on the lines.
@@ -58,14 +59,15 @@ final class DutySearch {
      * @param orders at least one
      * @param minimum the order values to be met; the options' first measures count towards them
      * @param fixed cost besides the options
-     * @param consider takes a purchase, one option per item, and keeps it if it is the best with all charges and duty
+     * @param consider takes a purchase, one option per item, and keeps it if it is the best with all charges and duty;
+     *     returns a vendor whose order is too small and who is not dealt with yet, −1 if there is none
      * @param bestCost the cost of the best purchase so far
      */
     DutySearch(
             List<Order> orders,
             double[] minimum,
             double fixed,
-            Consumer<List<Option>> consider,
+            ToIntFunction<List<Option>> consider,
             DoubleSupplier bestCost) {
         this.orders = orders;
         this.minimum = minimum;
@@ -85,7 +87,7 @@ final class DutySearch {
      * Looks through all choices of options.
      *
      * @param items options of each item, complete
-     * @return no choice costs less than this and than the best
+     * @return no choice costs less than this and than the best, unless {@link #tooSmall}
      */
     double search(List<CoverOptions.Found> items) {
         GoodsPrices prices = new GoodsPrices(items, minimum, bestCost.getAsDouble() - fixed);
@@ -97,6 +99,14 @@ final class DutySearch {
         }
         look(open, prices.missing(new double[minimum.length]), Double.NEGATIVE_INFINITY);
         return leftOut;
+    }
+
+    /**
+     * A vendor whose order was too small in a purchase that may else have been the cheapest; the search ended there. −1
+     * if it came to its end.
+     */
+    int tooSmall() {
+        return tooSmall;
     }
 
     private double target() {
@@ -113,6 +123,8 @@ final class DutySearch {
         looked += minimum.length == 0 ? 1 : PARTS_OF_FRONT;
         if (looked > MOST) {
             leftOut = Math.min(leftOut, atLeast);
+        }
+        if (looked > MOST || tooSmall >= 0) {
             return;
         }
         List<List<Choice>> items = open;
@@ -126,11 +138,11 @@ final class DutySearch {
         if (bound.total < target() && minimum.length > 0) {
             bound.meetMinimums();
         }
-        if (bound.total < target()) {
-            consider.accept(bound.options());
-        }
+        int found = bound.total < target() ? consider.applyAsInt(bound.options()) : -1;
         if (bound.total >= target()) {
             leftOut = Math.min(leftOut, bound.total);
+        } else if (found >= 0) {
+            tooSmall = found;
         } else {
             split(items, bound, missing);
         }

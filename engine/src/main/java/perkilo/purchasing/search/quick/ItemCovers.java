@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 final class ItemCovers {
 
     /** The most vendors of one item; with more, the planner behind is asked at once. */
-    static final int MOST_VENDORS = 6;
+    static final int MOST_VENDORS = 10;
 
     /** How many sets of options are remembered. */
     private static final int MOST_OPTIONS = 200;
@@ -52,15 +52,20 @@ final class ItemCovers {
         return known;
     }
 
-    /** Finds a cover. The cheapest from a larger set is also the cheapest from this one, if it needs no others. */
+    /**
+     * Finds a cover. The cheapest from a larger set is also the cheapest from this one, if it needs no others. So it
+     * begins with all vendors, and leaves out those of the cheapest cover that are not in the set, again and again.
+     */
     private Cover find(int set) {
-        for (int i = 0; i < vendors.length; i++) {
-            if ((set >> i & 1) == 0) {
-                Cover more = Objects.requireNonNull(ofOwn(set | 1 << i));
-                if (more.cost() - more.bound() < 1e-9 && (own(more.vendors()) & ~set) == 0) {
-                    return more;
-                }
+        int larger = (1 << vendors.length) - 1;
+        while (larger != set) {
+            Cover cover = Objects.requireNonNull(ofOwn(larger));
+            int others = own(cover.vendors()) & ~set;
+            boolean exact = cover.cost() - cover.bound() < 1e-9;
+            if (exact && others == 0) {
+                return cover;
             }
+            larger = exact ? larger & ~others : set;
         }
         return Objects.requireNonNull(Covering.cheapest(prices.from(set), wanted));
     }
@@ -87,9 +92,22 @@ final class ItemCovers {
         });
     }
 
-    /** Whether leftovers have a value. */
-    boolean creditsLeftovers() {
-        return wanted.credit() != 0;
+    /**
+     * The landed cost of some picks that cover the need, without the charges of orders, less the value of the leftover.
+     */
+    double cost(List<Cover.Pick> picks) {
+        double cost = 0;
+        double left = wanted.quantity().doubleValue();
+        for (Cover.Pick pick : picks) {
+            cost += pick.price().cost(pick.packs());
+            left -= pick.packs() * pick.price().packSize();
+        }
+        return cost - wanted.worth(left);
+    }
+
+    /** The value of one unit left over, in home currency. */
+    double credit() {
+        return wanted.credit();
     }
 
     /** The prices of all vendors. */

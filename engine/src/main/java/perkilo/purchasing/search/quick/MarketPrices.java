@@ -19,6 +19,7 @@ final class MarketPrices {
     private final Map<String, ItemPrices> byItem = new ConcurrentHashMap<>();
     private final Remembered<Asked, Optional<Cover>> cheapest = new Remembered<>(MOST_NEEDS);
     private final Remembered<Asked, ItemCovers> covers = new Remembered<>(MOST_NEEDS);
+    private final KnownPurchases purchases = new KnownPurchases();
 
     MarketPrices(List<Vendor> vendors) {
         this.vendors = vendors;
@@ -71,6 +72,11 @@ final class MarketPrices {
         return cheapest.of(
                 new Asked(prices, wanted),
                 asked -> Optional.ofNullable(Covering.cheapest(asked.prices.all(), asked.wanted)));
+    }
+
+    /** Purchases that others can start from. */
+    KnownPurchases purchases() {
+        return purchases;
     }
 
     /** The covers of a need. */

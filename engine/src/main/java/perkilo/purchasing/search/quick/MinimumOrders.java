@@ -18,6 +18,9 @@ import perkilo.purchasing.Vendor;
  */
 final class MinimumOrders {
 
+    /** Far below a minor unit, and above what rounding does. */
+    private static final double A_LITTLE = 1e-7;
+
     private final List<Vendor> vendors;
     private final List<ItemCovers> items;
     private final double[] minimum;
@@ -88,11 +91,6 @@ final class MinimumOrders {
         return opening[vendor];
     }
 
-    /** Whether an order has no charges, whatever its value. */
-    boolean isFree(int vendor) {
-        return opening[vendor] == 0 && minimum[vendor] == 0;
-    }
-
     /** Takes the cheapest covers from a set of vendors, one bit each, without changes: a first purchase to beat. */
     void tryOut(int set) {
         List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
@@ -106,6 +104,38 @@ final class MinimumOrders {
             picks.add(cover.picks());
         }
         consider(new Choice(picks, lines), 0);
+    }
+
+    /**
+     * Takes what is known of a purchase, and the cheapest covers of the other items, from the vendors bought from if
+     * they sell them: a first purchase to beat. It counts for a little more than it costs, so that the search comes to
+     * the same purchase with it as without.
+     */
+    void startFrom(KnownPurchases.Known known) {
+        List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
+        double lines = 0;
+        for (ItemCovers item : items) {
+            List<Cover.Pick> same = known.picks().get(item);
+            if (same == null) {
+                Cover cover = item.from(known.vendors());
+                cover = cover == null ? item.from(-1) : cover;
+                if (cover == null) {
+                    return;
+                }
+                picks.add(cover.picks());
+                lines += cover.cost();
+            } else {
+                picks.add(same);
+                lines += item.cost(same);
+            }
+        }
+        consider(new Choice(picks, lines), 0);
+        bestCost += A_LITTLE;
+    }
+
+    /** Forgets what is left open, but not the best purchase. */
+    void beginAgain() {
+        unsettled = Double.POSITIVE_INFINITY;
     }
 
     /** Tries a set of vendors, one bit each. */
@@ -133,10 +163,21 @@ final class MinimumOrders {
             withDuty(set, full, small, fixed, choice.lines() + fixed);
         }
         if (tooSmall >= 0 && choice.lines() + fixed < bestCost - 1e-9) {
-            lookInto(set, full | 1 << tooSmall, small);
-            if (!vendors.get(tooSmall).refusesSmallOrders()) {
-                lookInto(set, full, small | 1 << tooSmall);
-            }
+            decide(tooSmall, set, full, small);
+        }
+    }
+
+    /**
+     * Tries all ways for a vendor: they get enough goods, or their charge, or no order. The last one is a set of its
+     * own, unless an order of theirs costs nothing to open.
+     */
+    private void decide(int vendor, int set, int full, int small) {
+        lookInto(set, full | 1 << vendor, small);
+        if (!vendors.get(vendor).refusesSmallOrders()) {
+            lookInto(set, full, small | 1 << vendor);
+        }
+        if (opening[vendor] == 0) {
+            lookInto(set & ~(1 << vendor), full, small);
         }
     }
 
@@ -215,14 +256,13 @@ final class MinimumOrders {
 
     /**
      * Looks for what is cheaper with all duty on the charges, in a set whose cheapest purchase at the lowest rates is
-     * known. Any vendor who is not paid for a small order may be brought to their minimum.
+     * known. Where that makes another order too small, both ways are tried for its vendor.
      *
      * @param lowest the cost of the cheapest purchase at the lowest rates
      */
     private void withDuty(int set, int full, int small, double fixed, double lowest) {
         List<Measure> measures = minimums(full);
         double[] least = measures.stream().mapToDouble(Measure::enough).toArray();
-        measures.addAll(minimums(set & ~full & ~small));
         List<DutySearch.Order> orders = chargeDuty.orders(set, small, measures);
         if (orders.isEmpty()) {
             return;
@@ -236,9 +276,14 @@ final class MinimumOrders {
             unsettled = Math.min(unsettled, lowest);
             return;
         }
-        DutySearch search =
-                new DutySearch(orders, least, fixed, chosen -> consider(Choice.of(chosen), 0), this::bestCost);
-        unsettled = Math.min(unsettled, search.search(options));
+        DutySearch search = new DutySearch(
+                orders, least, fixed, chosen -> consider(Choice.of(chosen), full | small), this::bestCost);
+        double settled = search.search(options);
+        if (search.tooSmall() >= 0) {
+            decide(search.tooSmall(), set, full, small);
+        } else {
+            unsettled = Math.min(unsettled, settled);
+        }
     }
 
     /** The options of each item that may be part of a better purchase. */

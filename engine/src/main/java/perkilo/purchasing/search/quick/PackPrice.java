@@ -38,6 +38,7 @@ final class PackPrice {
     private final double goodsFactor;
     private final double perPack;
     private final double toVendor;
+    private final double toHome;
     private final double dutyRate;
     private final double lowestRate;
     private final double roundedOff;
@@ -72,7 +73,7 @@ final class PackPrice {
         double paid = 1 + vendor.margin().doubleValue();
         double dutyOnMore = vendor.dutyBasis() == DutyBasis.CIF ? duty : 0;
         double insurance = vendor.insurance().doubleValue();
-        double toHome = vendor.toHome().doubleValue();
+        this.toHome = vendor.toHome().doubleValue();
         this.toVendor = quote.toVendorCurrency().doubleValue();
         this.goodsFactor = toVendor * toHome * ((1 + insurance) * paid + duty + dutyOnMore * insurance);
         double freight = quote.kgPerPack().doubleValue() * vendor.freightPerKg().doubleValue();
@@ -173,6 +174,25 @@ final class PackPrice {
     /** The most by which rounding an invoice may lower the landed cost of a line. */
     double roundedOff() {
         return roundedOff;
+    }
+
+    /**
+     * What more goods in a line cost at least, as a part of their value: 1 or more counts as 1; zero or less if they
+     * may be free.
+     *
+     * @param credit the value of one unit left over, in home currency
+     */
+    double netOfMore(double credit) {
+        if (credit == 0) {
+            return 1;
+        }
+        double least = 1;
+        for (double price : tierPrice) {
+            double goods = price * toVendor * toHome;
+            double net = price * goodsFactor + perPack - credit * packSize - minorUnit();
+            least = goods > 0 ? Math.min(least, net / goods) : 0;
+        }
+        return least;
     }
 
     /** The landed cost of one minor unit of the goods' currency; zero if invoices are not rounded. */

@@ -106,7 +106,15 @@ public final class QuickPlanner implements PlanPurchases {
             covers.add(market.covers(item.prices(), item.wanted()));
         }
         VendorSets sets = new VendorSets(problem.vendors(), rates, covers);
-        return isWithin && sets.areFew() ? sets.search() : new VendorSets.Answer(null, Double.NEGATIVE_INFINITY);
+        if (!isWithin || !sets.areFew()) {
+            return new VendorSets.Answer(null, Double.NEGATIVE_INFINITY);
+        }
+        KnownPurchases.Known like = market.purchases().like(covers);
+        VendorSets.Answer answer = sets.search(like == null || like.isAllOf(covers) ? null : like);
+        if (like == null && answer.picks() != null) {
+            market.purchases().add(covers, answer.picks());
+        }
+        return answer;
     }
 
     private static PlanOutcome outcome(PurchasePlan plan, PlanCost cost, BigDecimal bound) {

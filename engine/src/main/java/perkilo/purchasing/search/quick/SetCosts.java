@@ -1,18 +1,17 @@
 package perkilo.purchasing.search.quick;
 
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The least possible cost of a purchase from each set of vendors: the cost of opening the orders, and the cheapest
  * covers.
  *
- * <p>A vendor who alone sells an item gets an order in any case, and a vendor without charges may always get one. So
- * only the others are a choice. Choices are numbered; a number has one bit for each of these vendors.
+ * <p>A vendor who alone sells an item gets an order in any case, and a vendor whose orders cost nothing to open may
+ * always get one ({@link MinimumOrders} sees to their minimum). So only the others are a choice. Choices are numbered;
+ * a number has one bit for each of these vendors.
  */
 final class SetCosts {
 
@@ -36,7 +35,7 @@ final class SetCosts {
         }
         int all = sellers;
         int free = IntStream.range(0, Integer.SIZE - 1)
-                .filter(vendor -> (all >> vendor & 1) == 1 && orders.isFree(vendor))
+                .filter(vendor -> (all >> vendor & 1) == 1 && orders.opening(vendor) == 0)
                 .map(vendor -> 1 << vendor)
                 .sum();
         this.always = sole | free;
@@ -93,34 +92,40 @@ final class SetCosts {
         return set;
     }
 
-    /** Items that the same vendors sell, taken together, with their bounds for each set of those vendors. */
+    /** Items that the same vendors sell, taken together, with their bounds for each set of those that are a choice. */
     @SuppressWarnings("ArrayRecordComponent") // never compared and never shown
-    private record Bounds(int[] vendors, double[] bySet) {}
+    private record Bounds(int[] places, double[] bySet) {}
 
     private Map<Integer, Bounds> boundsBySellers() {
         Map<Integer, Bounds> bySellers = new LinkedHashMap<>();
         for (ItemCovers item : items) {
-            int[] vendors = item.vendors();
-            Bounds bounds = bySellers.computeIfAbsent(
-                    item.sellers(), sellers -> new Bounds(vendors, new double[1 << vendors.length]));
+            Bounds bounds = bySellers.computeIfAbsent(item.sellers(), this::noneYet);
             for (int set = 0; set < bounds.bySet.length; set++) {
-                @Nullable Cover cover = item.ofOwn(set);
+                int open = always;
+                for (int i = 0; i < bounds.places.length; i++) {
+                    open |= (set >> i & 1) << optional[bounds.places[i]];
+                }
+                Cover cover = item.from(open);
                 bounds.bySet[set] += cover == null ? Double.POSITIVE_INFINITY : cover.bound();
             }
         }
         return bySellers;
     }
 
+    private Bounds noneYet(int sellers) {
+        int[] places = IntStream.range(0, optional.length)
+                .filter(place -> (sellers >> optional[place] & 1) == 1)
+                .toArray();
+        return new Bounds(places, new double[1 << places.length]);
+    }
+
     private void add(Bounds bounds) {
         int[] own = new int[least.length];
-        int[] bit = Arrays.stream(optional)
-                .map(vendor -> Math.max(-1, Arrays.binarySearch(bounds.vendors, vendor)))
-                .map(place -> place < 0 ? 0 : 1 << place)
-                .toArray();
-        for (int place = 0; place < bounds.vendors.length; place++) {
-            own[0] |= (always >> bounds.vendors[place] & 1) << place;
+        int[] bit = new int[optional.length];
+        for (int i = 0; i < bounds.places.length; i++) {
+            bit[bounds.places[i]] = 1 << i;
         }
-        least[0] += bounds.bySet[own[0]];
+        least[0] += bounds.bySet[0];
         for (int choice = 1; choice < own.length; choice++) {
             own[choice] = own[choice & choice - 1] | bit[lowest(choice)];
             least[choice] += bounds.bySet[own[choice]];

@@ -13,6 +13,9 @@ final class VendorSets {
     /** The most sets tried; then the best plan is taken, and the next set's least possible cost is the bound. */
     private static final int MOST_SETS = 256;
 
+    /** How often a search that left something open is done again, with the purchase it found to begin with. */
+    private static final int MOST_AGAIN = 2;
+
     private final SetCosts costs;
     private final MinimumOrders orders;
 
@@ -36,27 +39,48 @@ final class VendorSets {
         return costs.areFew();
     }
 
-    Answer search() {
+    /**
+     * Finds the cheapest purchase.
+     *
+     * @param known a purchase of nearly the same to start from, if there is one
+     */
+    Answer search(KnownPurchases.@Nullable Known known) {
         costs.workOut();
+        if (known != null) {
+            orders.startFrom(known);
+        }
         int cheapest = costs.cheapest();
         if (cheapest >= 0) {
             orders.tryOut(costs.set(cheapest));
         }
+        double bound = lookThrough();
+        for (int again = 0; again < MOST_AGAIN && bound < orders.bestCost() - DutySearch.TOLERANCE; again++) {
+            orders.beginAgain();
+            bound = Math.max(bound, lookThrough());
+        }
+        return new Answer(orders.best(), Math.min(bound, orders.bestCost()));
+    }
+
+    /**
+     * Looks into all sets that may cost less than the best purchase so far. The better that is, the more can be left
+     * out.
+     *
+     * @return no purchase costs less than this and than the best
+     */
+    private double lookThrough() {
         List<Open> sets = belowBest();
         sets.stream().limit(MOST_SETS).forEach(open -> orders.tryOut(open.set()));
         int looked = 0;
-        double next = Double.POSITIVE_INFINITY;
         for (Open open : sets) {
             if (open.least() >= orders.bestCost() - 1e-9) {
                 break;
             }
             if (looked++ == MOST_SETS) {
-                next = open.least();
-                break;
+                return Math.min(open.least(), orders.unsettled());
             }
             orders.lookInto(open.set());
         }
-        return new Answer(orders.best(), Math.min(next, Math.min(orders.unsettled(), orders.bestCost())));
+        return orders.unsettled();
     }
 
     /** The sets of vendors that may cost less than the best purchase so far, by the least that they can cost. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -70,13 +71,118 @@ final class QuickPlannerProperties {
                         .map(quote -> withDuty(quote, DUTIES.get(random.nextInt(4))))
                         .toList());
 
-        PlanOutcome quick = alone().plan(problem, Steps.most(20_000));
+        assertCostsWhatThePlannerProves(alone().plan(problem, Steps.most(20_000)), problem);
+    }
+
+    /** Leftovers are worth up to half of what the cheapest pack costs, and each offer has a rate of duty of its own. */
+    @Property(tries = 100)
+    void with_several_rates_of_duty_and_leftovers_of_some_value(@ForAll @IntRange(max = 1_000_000) int seed) {
+        Random random = new Random(seed);
+        PurchaseProblem problem = withCredits(market(random), random);
+
+        assertCostsWhatThePlannerProves(alone().plan(problem, Steps.most(20_000)), problem);
+    }
+
+    @Example
+    void plans_with_leftovers_of_some_value_are_proven_where_duty_differs_by_line() {
+        int proven = 0;
+        for (int seed = 0; seed < 50; seed++) {
+            Random random = new Random(seed);
+            PlanOutcome outcome = alone().plan(withCredits(market(random), random), Steps.most(20_000));
+            proven += outcome instanceof PlanOutcome.Proven ? 1 : 0;
+        }
+        assertThat(proven).isGreaterThan(40);
+    }
+
+    private static PurchaseProblem withCredits(PurchaseProblem market, Random random) {
+        List<Quote> quotes = market.quotes().stream()
+                .map(quote -> withDuty(quote, DUTIES.get(random.nextInt(4))))
+                .toList();
+        List<Need> needs = new ArrayList<>();
+        for (int item = 0; item < market.needs().size(); item++) {
+            needs.add(withCredit(market.needs().get(item), lowestPrice(item, quotes, market.vendors()), random));
+        }
+        return PurchaseProblem.once(needs, market.vendors(), quotes);
+    }
+
+    private static BigDecimal lowestPrice(int item, List<Quote> quotes, List<Vendor> vendors) {
+        return quotes.stream()
+                .filter(quote -> quote.item() == item)
+                .flatMap(quote -> quote.tiers().stream()
+                        .map(tier -> tier.pricePerPack()
+                                .multiply(vendors.get(quote.vendor()).toHome())
+                                .divide(quote.packSize(), MathContext.DECIMAL64)))
+                .min(BigDecimal::compareTo)
+                .orElseThrow();
+    }
+
+    private static Need withCredit(Need need, BigDecimal lowestPrice, Random random) {
+        return new Need(
+                need.item(),
+                List.of(need.total()),
+                List.of(),
+                Need.UNLIMITED,
+                BigDecimal.ZERO,
+                lowestPrice.multiply(decimal(random.nextInt(51), 2)),
+                need.total().multiply(BigDecimal.TEN));
+    }
+
+    private static void assertCostsWhatThePlannerProves(PlanOutcome quick, PurchaseProblem problem) {
         if (quick instanceof PlanOutcome.Proven found) {
             PlanOutcome exact = new CheapestPlan().plan(problem, Steps.most(5_000));
             assertThat(PlanCheck.violations(problem, found.plan())).isEmpty();
             if (exact instanceof PlanOutcome.Proven proven) {
                 assertThat(found.cost().objective())
                         .isCloseTo(proven.cost().objective(), within(new BigDecimal("0.005")));
+            }
+        }
+    }
+
+    /** Many vendors, most of them with several of the items, and up to ten of them with one. */
+    @Property(tries = 25)
+    void with_more_vendors_too(@ForAll @IntRange(max = 1_000_000) int seed) {
+        Random random = new Random(seed);
+        List<Vendor> sellers = new ArrayList<>();
+        for (int i = 0; i < 10; i++) {
+            sellers.add(vendor("vendor " + i, random));
+        }
+        List<Need> needs = new ArrayList<>();
+        List<Quote> quotes = new ArrayList<>();
+        for (int item = 0; item < 4; item++) {
+            needs.add(need("item " + item, false, random));
+            for (int vendor = 0; vendor < sellers.size(); vendor++) {
+                if (item == 0 || random.nextBoolean()) {
+                    quotes.add(quote(item, vendor, random));
+                }
+            }
+        }
+        PurchaseProblem problem = PurchaseProblem.once(needs, sellers, quotes);
+
+        PlanOutcome quick = alone().plan(problem, Steps.most(20_000));
+
+        assertThat(quick).isNotInstanceOf(PlanOutcome.NoneFound.class);
+        assertCostsWhatThePlannerProves(quick, problem);
+    }
+
+    /** A purchase that is planned first is where the next ones start, which differ in one item. */
+    @Property(tries = 60)
+    void what_differs_in_one_item_costs_what_it_costs_alone(@ForAll @IntRange(max = 1_000_000) int seed) {
+        Random random = new Random(seed);
+        PurchaseProblem base = market(random);
+        PlanPurchases shared = alone();
+        shared.plan(base, Steps.most(20_000));
+        for (int item = 0; item < base.needs().size(); item++) {
+            List<Need> needs = new ArrayList<>(base.needs());
+            needs.set(item, times(needs.get(item), 1 + random.nextInt(30)));
+            PurchaseProblem other = PurchaseProblem.once(needs, base.vendors(), base.quotes());
+            PlanOutcome after = shared.plan(other, Steps.most(20_000));
+            PlanOutcome anew = alone().plan(other, Steps.most(20_000));
+            if (anew instanceof PlanOutcome.Proven proven) {
+                assertThat(after)
+                        .isInstanceOfSatisfying(
+                                PlanOutcome.Proven.class,
+                                found -> assertThat(found.cost().objective())
+                                        .isCloseTo(proven.cost().objective(), within(new BigDecimal("0.005"))));
             }
         }
     }
@@ -330,7 +436,7 @@ final class QuickPlannerProperties {
                 1 + random.nextInt(2),
                 random.nextInt(4) == 0 ? pack.multiply(BigDecimal.valueOf(2)) : BigDecimal.ZERO,
                 tiers,
-                DUTIES.get(vendor),
+                DUTIES.get(vendor % DUTIES.size()),
                 BigDecimal.ONE,
                 2,
                 0,
