@@ -42,6 +42,11 @@ public record TolerableError(
                 .findFirst();
     }
 
+    /** All classes, from the smallest nominal quantities to the largest. */
+    public static List<TolerableError> classes() {
+        return CLASSES;
+    }
+
     /** The tolerable negative error of a nominal quantity in this class, in g or mL. */
     public BigDecimal of(BigDecimal nominal) {
         if (fraction == null) {

@@ -13,14 +13,21 @@ import org.jspecify.annotations.Nullable;
  * <p>Each cell that is not blank belongs to exactly one entry.
  *
  * @param entries in the order of the files; the columns and rows of a table follow the table
+ * @param seen what the tables of the workbook held, to which formulas can refer
  */
-public record Account(List<Entry> entries) {
+public record Account(List<Entry> entries, List<SeenTable> seen) {
 
     /** No file. */
     public static final Account NONE = new Account(List.of());
 
     public Account {
         entries = List.copyOf(entries);
+        seen = List.copyOf(seen);
+    }
+
+    /** An account of files to which no formulas refer. */
+    public Account(List<Entry> entries) {
+        this(entries, List.of());
     }
 
     /** What an entry is about. */
@@ -138,6 +145,11 @@ public record Account(List<Entry> entries) {
         return groups;
     }
 
+    /** The same account, with what tables held. */
+    public Account withSeen(List<SeenTable> tables) {
+        return new Account(entries, tables);
+    }
+
     private static boolean isWhole(Entry entry) {
         return entry.subject() != Subject.COLUMN && entry.subject() != Subject.ROWS && entry.subject() != Subject.CELLS;
     }
@@ -152,6 +164,8 @@ public record Account(List<Entry> entries) {
     public Account and(Account other) {
         List<Entry> all = new ArrayList<>(entries);
         all.addAll(other.entries);
-        return new Account(all);
+        List<SeenTable> tables = new ArrayList<>(seen);
+        tables.addAll(other.seen);
+        return new Account(all, tables);
     }
 }

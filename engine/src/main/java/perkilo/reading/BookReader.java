@@ -17,6 +17,7 @@ import perkilo.reading.arrange.PlanLosses;
 import perkilo.reading.table.AccountWriter;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
+import perkilo.reading.table.SeenTables;
 import perkilo.reading.table.SheetProposals;
 import perkilo.reading.table.TableFinder;
 import perkilo.schema.Schemas;
@@ -117,7 +118,7 @@ public final class BookReader {
         arranged.account(book, onSheets, writer);
         SharedSources.Accounted others = shared.accounted();
         findings.addAll(others.findings());
-        Account account = writer.account().and(others.account());
+        Account account = writer.account().withSeen(SeenTables.of(onSheets)).and(others.account());
         Book known = new Reach(assembled, found).without(findings.list()).withAccount(account);
         return new Reading<>(known, FindingOrder.sorted(findings.list(), grids), account);
     }

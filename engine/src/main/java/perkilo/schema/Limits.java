@@ -1,6 +1,8 @@
 package perkilo.schema;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** The range of numbers that a column allows, as a person types them: 2.5 % is 2.5 here. */
@@ -74,5 +76,25 @@ public enum Limits {
         }
         int above = number.compareTo(highest);
         return above < 0 || (above == 0 && highestAllowed);
+    }
+
+    /**
+     * Conditions that numbers outside meet, as a spreadsheet writes them: {@code <0}.
+     *
+     * @param scale what a typed number is divided by in its cell: 100 for a cell in per cent format
+     */
+    public List<String> outside(int scale) {
+        List<String> conditions = new ArrayList<>();
+        if (lowest != null) {
+            conditions.add((lowestAllowed ? "<" : "<=") + scaled(lowest, scale));
+        }
+        if (highest != null) {
+            conditions.add((highestAllowed ? ">" : ">=") + scaled(highest, scale));
+        }
+        return conditions;
+    }
+
+    private static String scaled(BigDecimal limit, int scale) {
+        return limit.divide(BigDecimal.valueOf(scale)).stripTrailingZeros().toPlainString();
     }
 }

@@ -49,6 +49,7 @@ public final class Schemas {
             "Ingredient list",
             "Price changes",
             "What was read",
+            "Inputs as computed",
             "Messages");
 
     private Schemas() {}

@@ -7,6 +7,8 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.StringJoiner;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import perkilo.origin.Day;
 import perkilo.origin.Decimals;
@@ -16,10 +18,17 @@ import perkilo.origin.Origin;
 /**
  * A figure that a cell computes: its current value, and the formula that computes the same value in an office suite.
  *
- * <p>Formulas use only plain arithmetic and functions that every office suite computes alike: SUM, SUMIF, ROUND,
- * ROUNDUP, ROUNDDOWN, MAX, MIN, IF, ISNUMBER and DATE.
+ * <p>Formulas use only plain arithmetic and functions that every office suite computes alike: SUM, SUMIF, SUMPRODUCT,
+ * COUNTA, COUNTIF, ROUND, ROUNDUP, ROUNDDOWN, MAX, MIN, IF, IFERROR, ISNUMBER, DATE, and CELL for whether a cell shows
+ * per cents.
+ *
+ * <p>No formula gives an error value, whatever a person types: a person's cell that no longer holds a number counts as
+ * it did before, and a division by zero gives zero. The sheet of inputs says so.
  */
 public sealed interface Expr {
+
+    /** What a number in a cell of per cents is multiplied by, unless its format shows it as per cents. */
+    BigDecimal HUNDREDTH = new BigDecimal("0.01");
 
     /** The engine's decimal. */
     BigDecimal value();
@@ -38,6 +47,9 @@ public sealed interface Expr {
 
     /** The same figure without references to the person's own cells; their values become plain numbers. */
     Expr alone();
+
+    /** Gives every cell that the formula refers to. */
+    default void cells(Consumer<Cell> to) {}
 
     /**
      * The precedence of the outermost operator: 1 for a sum, 2 for a product, 3 for an expression that needs no
@@ -74,8 +86,8 @@ public sealed interface Expr {
     }
 
     /**
-     * A figure that a person typed. Refers to its cell if a formula can, and is a plain number otherwise. A cell that
-     * holds words or nothing is used as soon as a number is typed into it.
+     * A figure that a person typed. Refers to its cell if a formula can, and is a plain number otherwise. While the
+     * cell holds no number, the figure stays what it was; a number that is typed into it later counts.
      */
     static Expr input(Figure figure) {
         BigDecimal perCell = figure.perCell();
@@ -83,8 +95,37 @@ public sealed interface Expr {
             return new Plain(figure.value());
         }
         Cell cell = new Cell(figure.origin().sheet(), figure.origin().cell(), false, divide(figure.value(), perCell));
-        Expr number = perCell.compareTo(BigDecimal.ONE) == 0 ? cell : new Scaled(cell, perCell, figure.value());
-        return figure.held() == Figure.Held.NUMBER ? number : new IfNumber(cell, number, figure.value());
+        return new IfNumber(cell, scaled(cell, perCell, figure.value()), figure.value());
+    }
+
+    private static Expr scaled(Cell cell, BigDecimal perCell, BigDecimal value) {
+        if (perCell.compareTo(BigDecimal.ONE) == 0) {
+            return cell;
+        }
+        return perCell.compareTo(HUNDREDTH) == 0 ? new PerCent(cell, value) : new Scaled(cell, perCell, value);
+    }
+
+    /** A number typed on a result sheet: zero if the cell holds words. */
+    static Expr typed(Expr cell) {
+        return writtenHere(cell.value(), names -> {
+            String typed = cell.formula(names);
+            return "IF(ISNUMBER(" + typed + ")," + typed + ",0)";
+        });
+    }
+
+    /**
+     * A formula in other words than those of this class.
+     *
+     * @param value what it computes
+     * @param formula the formula, from the final names of result sheets, without its equals sign
+     */
+    static Expr written(BigDecimal value, Function<UnaryOperator<String>, String> formula) {
+        return new Written(value, false, formula);
+    }
+
+    /** The same for a formula that refers to cells of result sheets only. */
+    static Expr writtenHere(BigDecimal value, Function<UnaryOperator<String>, String> formula) {
+        return new Written(value, true, formula);
     }
 
     /**
@@ -153,9 +194,10 @@ public sealed interface Expr {
         return new Binary(this, "*", other, value().multiply(other.value()));
     }
 
-    /** This divided by another, to 34 significant digits. */
+    /** This divided by another, to 34 significant digits; zero while a formula divides by zero. */
     default Expr over(Expr other) {
-        return new Binary(this, "/", other, divide(value(), other.value()));
+        Expr divided = new Binary(this, "/", other, divide(value(), other.value()));
+        return other.isLive() ? new Call("IFERROR", List.of(divided, of(0)), divided.value()) : divided;
     }
 
     /** Rounded half up. */
@@ -277,6 +319,11 @@ public sealed interface Expr {
         public Expr alone() {
             return new Date(day);
         }
+
+        @Override
+        public void cells(Consumer<Cell> to) {
+            to.accept(cell);
+        }
     }
 
     /** One cell; {@code ours} is true for a cell of a result sheet, false for a person's cell. */
@@ -290,6 +337,11 @@ public sealed interface Expr {
         @Override
         public Expr alone() {
             return ours ? this : new Plain(value);
+        }
+
+        @Override
+        public void cells(Consumer<Cell> to) {
+            to.accept(this);
         }
     }
 
@@ -305,6 +357,45 @@ public sealed interface Expr {
         @Override
         public Expr alone() {
             return new Plain(value);
+        }
+
+        @Override
+        public void cells(Consumer<Cell> to) {
+            to.accept(cell);
+        }
+    }
+
+    /** A person's cell of per cents: 2.5, or 0.025 in a format that shows 2.5 %. */
+    record PerCent(Cell cell, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            String typed = cell.formula(names);
+            return typed + "/IF(LEFT(CELL(\"format\"," + typed + "))=\"P\",1,100)";
+        }
+
+        @Override
+        public Expr alone() {
+            return new Plain(value);
+        }
+
+        @Override
+        public int binding() {
+            return 2;
+        }
+    }
+
+    /** A formula in other words; {@code ours} is true if it refers to no cell of a person. */
+    record Written(BigDecimal value, boolean ours, Function<UnaryOperator<String>, String> words) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return words.apply(names);
+        }
+
+        @Override
+        public Expr alone() {
+            return ours ? this : new Plain(value);
         }
     }
 
@@ -389,6 +480,12 @@ public sealed interface Expr {
         public int binding() {
             return sign.equals("+") || sign.equals("-") ? 1 : 2;
         }
+
+        @Override
+        public void cells(Consumer<Cell> to) {
+            left.cells(to);
+            right.cells(to);
+        }
     }
 
     /** A function of a spreadsheet. */
@@ -421,6 +518,13 @@ public sealed interface Expr {
             }
             return false;
         }
+
+        @Override
+        public void cells(Consumer<Cell> to) {
+            for (Expr argument : arguments) {
+                argument.cells(to);
+            }
+        }
     }
 
     /** One of two figures, chosen by a comparison. */
@@ -440,6 +544,14 @@ public sealed interface Expr {
         @Override
         public boolean isLive() {
             return left.isLive() || right.isLive() || then.isLive() || otherwise.isLive();
+        }
+
+        @Override
+        public void cells(Consumer<Cell> to) {
+            left.cells(to);
+            right.cells(to);
+            then.cells(to);
+            otherwise.cells(to);
         }
     }
 }

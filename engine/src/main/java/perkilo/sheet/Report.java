@@ -25,6 +25,9 @@ public record Report(
         Map<String, String> records,
         @Nullable Said said) {
 
+    /** The sheet that compares the inputs with those of the last run; it needs the person's sheets beside it. */
+    public static final String INPUTS = "Inputs as computed";
+
     /**
      * The messages of one command.
      *
@@ -74,7 +77,11 @@ public record Report(
 
     /** The same sheets without formulas over the person's own cells; their values become plain numbers. */
     public Report alone() {
-        return new Report(sheets.stream().map(Report::alone).toList(), given, renewed, records, said);
+        List<ResultSheet> others = sheets.stream()
+                .filter(sheet -> !sheet.name().equals(INPUTS))
+                .map(Report::alone)
+                .toList();
+        return new Report(others, given, renewed, records, said);
     }
 
     private static ResultSheet alone(ResultSheet sheet) {

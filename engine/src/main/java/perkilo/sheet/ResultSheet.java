@@ -1,5 +1,6 @@
 package perkilo.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.StringJoiner;
@@ -46,6 +47,22 @@ public record ResultSheet(
     /** The same sheet with other cells. */
     public ResultSheet withCells(SortedMap<Integer, SortedMap<Integer, Cell>> others) {
         return new ResultSheet(name, others, columnWidths, layout, charts, highlights, dropDowns);
+    }
+
+    /** The same sheet with another cell; row and column from zero. */
+    public ResultSheet withCell(int row, int column, Cell cell) {
+        SortedMap<Integer, SortedMap<Integer, Cell>> others = new TreeMap<>(cells);
+        SortedMap<Integer, Cell> inRow = new TreeMap<>(others.getOrDefault(row, new TreeMap<>()));
+        inRow.put(column, cell);
+        others.put(row, inRow);
+        return withCells(others);
+    }
+
+    /** The same sheet with one more highlight. */
+    public ResultSheet withHighlight(Highlight more) {
+        List<Highlight> all = new ArrayList<>(highlights);
+        all.add(more);
+        return new ResultSheet(name, cells, columnWidths, layout, charts, all, dropDowns);
     }
 
     /**
@@ -150,6 +167,11 @@ public record ResultSheet(
         default Part alone() {
             return this;
         }
+
+        /** The figure that it shows or depends on; null for words. */
+        default @Nullable Expr figure() {
+            return null;
+        }
     }
 
     /** Words of a sentence. */
@@ -195,6 +217,11 @@ public record ResultSheet(
         public Part alone() {
             return new Fixed(expr.alone(), decimals);
         }
+
+        @Override
+        public Expr figure() {
+            return expr;
+        }
     }
 
     /**
@@ -218,6 +245,11 @@ public record ResultSheet(
         @Override
         public Part alone() {
             return new Rounded(expr.alone(), decimals);
+        }
+
+        @Override
+        public Expr figure() {
+            return expr;
         }
     }
 
@@ -244,6 +276,49 @@ public record ResultSheet(
         @Override
         public Part alone() {
             return new Depending(figure.alone(), belowZero, elsewhere);
+        }
+    }
+
+    /**
+     * Words that stand in the place of others while a figure is zero.
+     *
+     * @param figure the figure that decides; it is zero when the sheet is made
+     * @param words the words while it is zero
+     * @param notice otherwise
+     */
+    public record Notice(Expr figure, String words, List<Part> notice) implements Part {
+
+        public Notice {
+            notice = List.copyOf(notice);
+        }
+
+        @Override
+        public String text() {
+            return words;
+        }
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return "IF(" + figure.formula(names) + "=0," + new Words(words).formula(names) + ","
+                    + new Sentence(notice).formula(names) + ")";
+        }
+
+        @Override
+        public Part alone() {
+            Expr without = figure.alone();
+            return without.isLive()
+                    ? new Notice(
+                            without, words, notice.stream().map(Part::alone).toList())
+                    : new Words(words);
+        }
+    }
+
+    /** The words of a cell of a result sheet, as a part of a sentence. */
+    public record WordsOf(String sheet, String cell, String text) implements Part {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return SheetNames.quoted(names.apply(sheet)) + "!" + cell;
         }
     }
 

@@ -58,11 +58,20 @@ final class OrderSheetsTest {
         ResultSheet sheet = sheet("Supplier orders");
         assertThat(text(sheet, 7, 0)).isEqualTo("Oleo: order by 2026-12-22, deliver by 2027-01-01");
         assertThat(text(sheet, 10, 0)).isEqualTo("Shea butter");
-        assertThat(formula(sheet, 10, 3)).isEqualTo("'Supplier orders'!C11*'Offers'!C9");
+        String ordered = "IF(ISNUMBER('Supplier orders'!C11),'Supplier orders'!C11,0)*" + number("C9", "25");
+        assertThat(formula(sheet, 10, 3)).isEqualTo(ordered);
         assertThat(formula(sheet, 10, 4))
-                .isEqualTo("IF('Supplier orders'!C11*'Offers'!C9>='Offers'!E10,'Offers'!F10,'Offers'!F9)");
-        assertThat(formula(sheet, 10, 5)).isEqualTo("ROUND('Supplier orders'!C11*'Supplier orders'!E11,2)");
+                .isEqualTo("IF(" + ordered + ">=" + number("E10", "100") + "," + number("F10", "140.5") + ","
+                        + number("F9", "150") + ")");
+        assertThat(formula(sheet, 10, 5))
+                .isEqualTo(
+                        "ROUND(IF(ISNUMBER('Supplier orders'!C11),'Supplier orders'!C11,0)*'Supplier orders'!E11,2)");
         assertThat(((ResultSheet.Value) content(sheet, 10, 2)).expr().isLive()).isFalse();
+    }
+
+    /** A cell of the offers; what it held before counts while it holds no number. */
+    private static String number(String cell, String before) {
+        return "IF(ISNUMBER('Offers'!" + cell + "),'Offers'!" + cell + "," + before + ")";
     }
 
     @Test

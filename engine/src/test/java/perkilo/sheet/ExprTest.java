@@ -62,22 +62,36 @@ final class ExprTest {
     }
 
     @ParameterizedTest(name = "a cell that counts {0}: {1}")
-    @CsvSource({
-        "1, 'Offers'!C4",
-        "0.01, 'Offers'!C4/100",
-        "0.001, 'Offers'!C4/1000",
-        "1000, 'Offers'!C4*1000",
-        "0.45359237, 'Offers'!C4*0.45359237"
-    })
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "1; 'Offers'!C4",
+                "0.01; 'Offers'!C4/IF(LEFT(CELL(\"format\",'Offers'!C4))=\"P\",1,100)",
+                "0.001; 'Offers'!C4/1000",
+                "1000; 'Offers'!C4*1000",
+                "0.45359237; 'Offers'!C4*0.45359237"
+            },
+            quoteCharacter = '`')
     void a_cell_is_scaled_to_what_it_means(BigDecimal perCell, String formula) {
         sheets.type("Offers", "C4", new BigDecimal("12.5"));
         BigDecimal value = new BigDecimal("12.5").multiply(perCell);
         Expr expr = Expr.input(new Figure(value, new Origin("book.xlsx", "Offers", "C4"), perCell));
 
-        assertThat(formula(expr)).isEqualTo(formula);
+        assertThat(formula(expr)).isEqualTo("IF(ISNUMBER('Offers'!C4)," + formula + "," + Decimals.plain(value) + ")");
         assertThat(expr.value()).isEqualByComparingTo(value);
         assertThat(expr.isLive()).isTrue();
         assertThat(sheets.compute(expr)).isCloseTo(value.doubleValue(), within(1e-12));
+        sheets.type("Offers", "C4", "ask");
+        assertThat(sheets.compute(expr)).isCloseTo(value.doubleValue(), within(1e-12));
+    }
+
+    @Test
+    void a_formula_that_divides_by_zero_gives_zero() {
+        sheets.type("Offers", "C4", BigDecimal.ONE);
+        Expr one = Expr.input(new Figure(BigDecimal.ONE, new Origin("book.xlsx", "Offers", "C4"), BigDecimal.ONE));
+        assertThat(sheets.compute(Expr.of(3).over(one))).isEqualTo(3);
+        sheets.type("Offers", "C4", BigDecimal.ZERO);
+        assertThat(sheets.compute(Expr.of(3).over(one))).isZero();
     }
 
     /** A cell with words, or an empty cell with a default: a number counts as soon as it is typed. */
@@ -183,7 +197,7 @@ final class ExprTest {
         assertThat(ours.formula(name -> name + " 2")).isEqualTo("'Costs 2'!B2");
         assertThat(Expr.sumOf("Costs", "B2:B3", BigDecimal.ONE).formula(name -> name + " 2"))
                 .isEqualTo("SUM('Costs 2'!B2:B3)");
-        assertThat(theirs.formula(name -> name + " 2")).isEqualTo("'Costs'!B2");
+        assertThat(theirs.formula(name -> name + " 2")).isEqualTo("IF(ISNUMBER('Costs'!B2),'Costs'!B2,1)");
     }
 
     /** Workbooks count days from 1900 or from 1904; a plain number would be another day in one of them. */

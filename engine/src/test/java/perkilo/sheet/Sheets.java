@@ -9,9 +9,14 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import perkilo.CellFunction;
 
 /** A scratch workbook that computes formulas like a spreadsheet: with Apache POI's evaluator, in binary fractions. */
 final class Sheets {
+
+    static {
+        CellFunction.add();
+    }
 
     private final XSSFWorkbook workbook = new XSSFWorkbook();
     private final Cell scratch = workbook.createSheet("scratch").createRow(0).createCell(0);

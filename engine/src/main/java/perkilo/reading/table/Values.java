@@ -176,11 +176,12 @@ final class Values {
     /**
      * The factor for a number that is typed into the cell later.
      *
-     * @return null if it is unknown: for a percentage it depends on the cell's format, which typing may change
+     * @return null if it is unknown; for a percentage that of a plain number, because a formula asks for the cell's
+     *     format
      */
     @Nullable BigDecimal perNumber() {
         if (column.kind().isPercent()) {
-            return null;
+            return HUNDREDTH;
         }
         if (column.unit().isEmpty()) {
             return pieces(headerUnit);

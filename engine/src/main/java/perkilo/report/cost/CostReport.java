@@ -2,6 +2,7 @@ package perkilo.report.cost;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import perkilo.costing.CostOutcome;
 import perkilo.decision.Moving;
 import perkilo.decision.WhatMoves;
@@ -12,11 +13,16 @@ import perkilo.report.decision.MovesSheet;
 import perkilo.report.decision.RunFigures;
 import perkilo.report.decision.ScenarioSheet;
 import perkilo.report.decision.SizesSheet;
+import perkilo.report.inputs.Effects;
+import perkilo.report.inputs.InputsWatch;
 import perkilo.sheet.Report;
 import perkilo.sheet.ResultSheet;
 
 /** The sheets with the cost of each run. */
 public final class CostReport {
+
+    /** Sheets with values that follow no input. */
+    private static final Set<String> FIXED = Set.of("What moves the cost", "Which size", "Scenarios compared");
 
     private CostReport() {}
 
@@ -65,6 +71,11 @@ public final class CostReport {
         WhatWasRead.add(sheets, costed.book().account());
         Report.Said said = new Report.Said("cost", findings);
         sheets.add(MessagesSheet.of(said));
-        return new Report(sheets, said);
+        InputsWatch watch = new InputsWatch(
+                "cost",
+                Effects.ofCosts(),
+                FIXED,
+                List.of(RecipeSums.of(costed), InputsWatch.packs(detail.packFaults())));
+        return new Report(watch.on(sheets, costed.book().account()), said);
     }
 }

@@ -11,6 +11,7 @@ import perkilo.report.part.Lines;
 import perkilo.report.part.MakingPart;
 import perkilo.report.part.QuoteDates;
 import perkilo.report.part.RunTitle;
+import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
@@ -22,8 +23,9 @@ import perkilo.sheet.Sign;
  * @param sheet the sheet
  * @param runs the cells that other sheets refer to, of each complete run, in the order of the runs
  * @param parts those of each run that is not complete
+ * @param packFaults how many lines and orders a person has changed to what cannot be ordered
  */
-record DetailSheet(ResultSheet sheet, List<RunCells> runs, List<PartCells> parts) {
+record DetailSheet(ResultSheet sheet, List<RunCells> runs, List<PartCells> parts, Expr packFaults) {
 
     static final String NAME = "Cost detail";
 
@@ -41,14 +43,16 @@ record DetailSheet(ResultSheet sheet, List<RunCells> runs, List<PartCells> parts
         sheet.title(0, NAME);
         sheet.hint(
                 1,
-                "Every figure is a live formula. Change a price, a rate, a percentage or a number of packs and the costs follow."
-                        + " Only the choice of what to buy does not change.");
+                "Every figure is a live formula. Change a number in your sheets, or a number of packs here, and the costs"
+                        + " follow. What to buy is not chosen again, and words, dates and new rows need a new run: this line"
+                        + " says so then.");
         Lines lines = new Lines(sheet, 3);
         Settings settings = costed.book().settings();
         QuoteDates dates = QuoteDates.write(lines, settings.costingDate(), settings.priceAgeLimitDays());
         lines.skip(1);
         List<RunCells> runs = new ArrayList<>();
         List<PartCells> parts = new ArrayList<>();
+        Expr faults = Expr.of(0);
         boolean first = true;
         for (RunAnswer answer : costed.answers()) {
             RunCost cost = answer.cost();
@@ -61,13 +65,15 @@ record DetailSheet(ResultSheet sheet, List<RunCells> runs, List<PartCells> parts
             }
             first = false;
             if (answer.isComplete()) {
-                runs.add(block(lines, costed, answer, cost, dates));
+                RunCells run = block(lines, costed, answer, cost, dates);
+                runs.add(run);
+                faults = faults.plus(run.items().columns().purchase().faults());
             } else {
                 parts.add(part(lines, costed, answer, cost, dates));
             }
             lines.skip(2);
         }
-        return new DetailSheet(sheet.build(), runs, parts);
+        return new DetailSheet(sheet.build(), runs, parts, faults);
     }
 
     private static RunCells block(

@@ -15,12 +15,15 @@ import perkilo.purchasing.OrderCost;
 import perkilo.report.part.LandedColumns;
 import perkilo.report.part.Landing;
 import perkilo.report.part.Lines;
+import perkilo.report.part.PackCheck;
 import perkilo.report.part.PurchaseLine;
 import perkilo.report.part.QuoteDates;
 import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
+import perkilo.sheet.ResultSheet;
 import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Mark;
 import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Row;
 import perkilo.sheet.table.Table;
@@ -38,6 +41,8 @@ final class PurchasePart {
     private final Column<Order> small;
     private final Column<Order> freight;
     private final Column<Order> orderCharges;
+    private final PackCheck packCheck;
+    private final Column<Order> minimumCheck;
     private final Placed<PurchaseLine> lines;
     private final Placed<Order> orders;
     private final IdentityHashMap<LineCost, PurchaseLine> ofCost = new IdentityHashMap<>();
@@ -67,6 +72,7 @@ final class PurchasePart {
             }
         }
         landed = new LandedColumns(home, this::orderOf);
+        packCheck = new PackCheck(landed.packs);
         goodsAtTheRate = Column.<PurchaseLine>of("goodsHome", "Goods at the rate, " + home)
                 .value(line -> line.cost().goods())
                 .formula(row ->
@@ -95,6 +101,11 @@ final class PurchasePart {
                         .landing()
                         .orderCharges(row.ref(freightOfOrders()), row.ref(smallOrders()), row.ref(rateOfOrders())))
                 .format(NumberFormat.money(home, 2));
+        minimumCheck = Column.<Order>of("minimumCheck", "")
+                .withoutHeading()
+                .sentence(row -> belowMinimum(row, minimum))
+                .look(Look.HINT);
+        minimumCheck.mark(Mark.attention(minimumCheck, Look.ERROR));
         lines = sheet.place(linesTable(dates), bought);
         orders = Table.of(
                         Column.<Order>of("supplier", "Supplier")
@@ -110,7 +121,8 @@ final class PurchasePart {
                         small,
                         freight,
                         orderCharges,
-                        duty)
+                        duty,
+                        minimumCheck)
                 .at(sheet.sheet(), lines.next() + 2, all);
     }
 
@@ -184,7 +196,22 @@ final class PurchasePart {
                 "quotedOn", "Quoted on", line -> line.listing().offer().quotedOn()));
         columns.add(dates.validUntil(
                 "validUntil", "Valid until", line -> line.listing().offer().validUntil()));
+        columns.add(packCheck.words);
         return new Table<>(columns);
+    }
+
+    /** Words if an order's goods are below the value that the supplier delivers for. */
+    private List<ResultSheet.Part> belowMinimum(Row<Order> row, Column<Order> minimum) {
+        Supplier supplier = row.entry().supplier();
+        if (supplier.minimumOrderValue() == null || supplier.smallOrderCharge() != null) {
+            return List.of();
+        }
+        return PackCheck.belowMinimumValue(row.ref(orderGoods), row.ref(minimum));
+    }
+
+    /** How many lines and orders a person has changed to what cannot be ordered. */
+    Expr faults() {
+        return packCheck.count(lines).plus(PackCheck.filled(orders, minimumCheck));
     }
 
     private Expr goodsOf(Row<Order> row) {

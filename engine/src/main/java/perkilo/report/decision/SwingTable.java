@@ -161,10 +161,15 @@ public final class SwingTable {
 
     private Column<Swing> change(String key, String heading, Column<Swing> of) {
         return Column.<Swing>of(key, heading)
-                .formula(row ->
-                        figures == null || !row.has(of) ? null : row.ref(of).minus(figures.ofOne()))
+                .formula(row -> figures == null || !row.has(of) ? null : change(row, of, figures.ofOne()))
                 .format(money)
                 .width(WIDTH);
+    }
+
+    /** The difference of two formulas or, where the cost is a value of the last run, of two values. */
+    private static Expr change(Row<Swing> row, Column<Swing> of, Expr ofOne) {
+        Expr change = row.ref(of).minus(ofOne);
+        return row.entry().moving() == null ? Expr.of(change.value()) : change;
     }
 
     private Column<Swing> replanned(String key, String heading, Function<Swing, @Nullable BigDecimal> value) {

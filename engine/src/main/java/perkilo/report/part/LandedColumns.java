@@ -45,7 +45,7 @@ public final class LandedColumns {
     /** As invoiced, in the offer's currency. */
     public final Column<PurchaseLine> invoiced = Column.<PurchaseLine>of("goods", "Goods as invoiced")
             .value(line -> line.cost().goodsQuoted())
-            .formula(row -> row.ref(packs)
+            .formula(row -> Expr.typed(row.ref(packs))
                     .times(row.ref(price))
                     .rounded(Currencies.minorDigits(offer(row.entry()).currency())))
             .format(line -> NumberFormat.money(
@@ -131,7 +131,7 @@ public final class LandedColumns {
     }
 
     private Expr inPackUnit(Row<PurchaseLine> row) {
-        return Landing.inPackUnit(row.entry().listing(), row.ref(packs));
+        return Landing.inPackUnit(row.entry().listing(), Expr.typed(row.ref(packs)));
     }
 
     private static Column<PurchaseLine> charge(

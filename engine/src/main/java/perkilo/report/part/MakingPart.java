@@ -1,6 +1,7 @@
 package perkilo.report.part;
 
 import java.math.BigDecimal;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Batches;
 import perkilo.costing.FillTarget;
@@ -114,7 +115,8 @@ public record MakingPart(
                     nominal.minus(error).plus(Expr.of(FillTarget.SHORT_BY_ONE).times(spread));
             Expr third = nominal.minus(Expr.of(2).times(error))
                     .plus(Expr.of(FillTarget.SHORT_BY_TWO).times(spread));
-            target = nominal.max(second).max(third);
+            target = Expr.ifLess(
+                    Expr.of(0), error, nominal.max(second).max(third), nominal); // no error: outside the directive
             why = "smallest mean that satisfies the average-quantity rules";
         } else if (sd == null && overfill != null) {
             Expr more = lines.figure(
@@ -130,16 +132,25 @@ public record MakingPart(
         return lines.checked("Target fill", target, fill.target(), NumberFormat.QUANTITY, unit, why);
     }
 
-    /** The error of the nominal fill's present class; the directive uses grams and millilitres. */
+    /** The error of the class that the nominal fill is in; the directive uses grams and millilitres. */
     private static Expr tolerable(Product product, Expr nominal) {
         BigDecimal perUnit = product.fillUnit().inBase().movePointRight(3);
-        Expr small = perUnit.compareTo(BigDecimal.ONE) == 0 ? nominal : nominal.times(Expr.of(perUnit));
-        TolerableError error = TolerableError.forNominal(small.value()).orElseThrow();
+        boolean same = perUnit.compareTo(BigDecimal.ONE) == 0;
+        Expr small = same ? nominal : nominal.times(Expr.of(perUnit));
+        List<TolerableError> classes = TolerableError.classes();
+        Expr error = Expr.of(0);
+        for (int i = classes.size() - 1; i >= 0; i--) {
+            error = Expr.ifLess(Expr.of(classes.get(i).to()), small, error, inClass(classes.get(i), small));
+        }
+        error = Expr.ifLess(small, Expr.of(classes.get(0).from()), Expr.of(0), error);
+        return same ? error : error.over(Expr.of(perUnit));
+    }
+
+    private static Expr inClass(TolerableError error, Expr small) {
         BigDecimal fraction = error.fraction();
-        Expr inSmall = fraction == null
+        return fraction == null
                 ? Expr.of(error.of(small.value()))
                 : Expr.of(fraction).times(small).roundedUpToTenth(error.of(small.value()));
-        return perUnit.compareTo(BigDecimal.ONE) == 0 ? inSmall : inSmall.over(Expr.of(perUnit));
     }
 
     private static MakingPart made(

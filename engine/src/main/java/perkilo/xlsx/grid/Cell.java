@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param date for a date
  * @param format the number format as the spreadsheet spells it; empty if there is none
  * @param lines words with their line breaks, which {@code text} has as spaces; the same as {@code text} without any
+ * @param typed words with all their spaces, as they were typed; empty for anything else
  */
 public record Cell(
         Kind kind,
@@ -22,10 +23,11 @@ public record Cell(
         @Nullable BigDecimal number,
         @Nullable LocalDate date,
         String format,
-        String lines) {
+        String lines,
+        String typed) {
 
     private Cell(Kind kind, String text, @Nullable BigDecimal number, @Nullable LocalDate date, String format) {
-        this(kind, text, number, date, format, text);
+        this(kind, text, number, date, format, text, "");
     }
 
     /** The most characters that a spreadsheet can keep in a cell. */
@@ -58,7 +60,7 @@ public record Cell(
             return error(CellFaults.tooLong(text.length()));
         }
         String stripped = Spaces.strip(text);
-        return stripped.isEmpty() ? BLANK : new Cell(Kind.TEXT, stripped, null, null, "", lines(text, stripped));
+        return stripped.isEmpty() ? BLANK : new Cell(Kind.TEXT, stripped, null, null, "", lines(text, stripped), text);
     }
 
     /** A number without a format. */
