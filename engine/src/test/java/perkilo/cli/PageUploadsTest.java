@@ -83,12 +83,10 @@ final class PageUploadsTest {
     void a_price_list_and_rates_are_read_with_the_workbook_if_the_page_says_so() throws Exception {
         Files.createDirectories(folder);
         Files.write(folder.resolve("book.xlsx"), RawBook.sound().bytes());
-        byte[] list =
-                """
+        byte[] list = """
                 Supplier,Item,Pack size,Pack unit,Price,Price per,Currency
                 Brayle Traders,Shea butter,1,kg,0.5,kg,EUR
-                """
-                        .getBytes(UTF_8);
+                """.getBytes(UTF_8);
         page.upload("list.csv", list);
         var asked = Visitor.object();
         asked.putArray("prices").add("list.csv");

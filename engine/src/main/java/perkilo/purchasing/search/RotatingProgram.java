@@ -31,6 +31,7 @@ final class RotatingProgram implements ItemProgram {
     private record Kind(int last, boolean bought) {}
 
     /** What is left by kind, and the cheapest way to it. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared and never shown; very many are made
     private record Position(
             BigDecimal[] left,
             double cost,
@@ -194,9 +195,8 @@ final class RotatingProgram implements ItemProgram {
     @Override
     public Picks picks(Terms terms) {
         PickList picked = new PickList();
-        double credit = 0;
+        double credit = end == null ? 0 : credit(end);
         for (Position at = end; at != null; at = at.before()) {
-            credit = at == end ? credit(at) : credit;
             PackChoice offer = at.offer();
             if (offer != null) {
                 picked.add(offer, at.steps());
