@@ -5,11 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.assertj.core.data.Offset;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import perkilo.model.Book;
+import perkilo.model.Demand;
+import perkilo.origin.Day;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.SearchLimits;
 import perkilo.purchasing.search.CheapestPlan;
@@ -142,7 +147,10 @@ final class WhyThisTest {
 
     @Test
     void a_plan_that_needs_more_steps_than_its_share_is_not_called_proven() {
-        OrderOutcome.Planned planned = balm();
+        AtomicInteger asked = new AtomicInteger();
+        SearchLimits untilAsked = new SearchLimits(Duration.ofHours(1), () -> asked.incrementAndGet() > 1000);
+        OrderOutcome.Planned planned =
+                (OrderOutcome.Planned) new OrderBook(new CheapestPlan(), untilAsked).plan(balmEveryNineDays());
         WhyThis.Limits few =
                 new WhyThis.Limits(SearchLimits.within(Duration.ofHours(1)), Duration.ofHours(1), 3, 9, 9, 9);
         Reasons reasons = new WhyThis(new CheapestPlan(), few).of(planned);
@@ -156,6 +164,23 @@ final class WhyThisTest {
     private static BigDecimal held(String amount, int kgDays) {
         BigDecimal perYear = new BigDecimal("2.88").multiply(BigDecimal.valueOf(kgDays));
         return new BigDecimal(amount).add(perYear.divide(new BigDecimal("365"), MathContext.DECIMAL64));
+    }
+
+    /** The balm made three times as often, so that its plans are not plain at once. */
+    private static Book balmEveryNineDays() {
+        Book book = Balm.book();
+        List<Demand> often = new ArrayList<>();
+        for (int later = 0; later < 3; later++) {
+            for (Demand demand : book.demand()) {
+                LocalDate day = demand.neededBy().date().plusDays(9L * later);
+                often.add(new Demand(
+                        demand.product(),
+                        demand.units(),
+                        new Day(day, demand.neededBy().origin(), false),
+                        demand.origin()));
+            }
+        }
+        return book.withDemand(often);
     }
 
     private static OrderOutcome.Planned balm() {
