@@ -261,7 +261,7 @@ final class Reach {
             add(Kind.LEAD_TIME, name, name, origin);
             return;
         }
-        if (SuppliersSheet.OF_PURCHASE_ORDERS.contains(column)) {
+        if (column != null && SuppliersSheet.OF_PURCHASE_ORDERS.contains(column)) {
             return;
         }
         String key = Names.key(name);

@@ -185,8 +185,8 @@ final class CellsTest {
         assertThat(components.get(0).loss().perCell()).isEqualByComparingTo("0.01");
         assertThat(components.get(1).loss().perCell()).isEqualByComparingTo("1");
         assertThat(components.get(2).loss().perCell())
-                .as("what a number there would mean is not known")
-                .isNull();
+                .as("a number in its place, unless its format is one of per cents")
+                .isEqualByComparingTo("0.01");
     }
 
     @ParameterizedTest

@@ -91,17 +91,17 @@ final class LaterNumbersTest {
         assertThat(price.perCell() != null).isEqualTo(live);
     }
 
-    /** Typing 2 %, or 2, may change the cell's format, and with it what the number means. */
+    /** Typing 2 %, or 2, may change the cell's format, which its formula asks for. */
     @ParameterizedTest
     @ValueSource(strings = {"", "6.5 %"})
-    void a_percentage_that_is_blank_or_in_words_stays_what_it_is(String words) {
+    void a_percentage_that_is_blank_or_in_words_is_followed(String words) {
         TestBook book = TestBook.sound().set("Suppliers", "D1", "Duty %").set("Suppliers", "D3", 6.5);
         if (!words.isEmpty()) {
             book.set("Suppliers", "D2", words);
         }
         Figure duty = supplier(book).duty();
         assertThat(duty.value()).isEqualByComparingTo(words.isEmpty() ? "0" : "0.065");
-        assertThat(duty.perCell()).isNull();
+        assertThat(duty.perCell()).isEqualByComparingTo("0.01");
     }
 
     /** Blank: no minimum order value, and no charge that would allow less; duty of an offer: the supplier's. */

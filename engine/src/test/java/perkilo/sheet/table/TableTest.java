@@ -67,8 +67,8 @@ final class TableTest {
         Table.of(each, units, total).at(sheet, 10, 3, runs).write();
 
         ResultSheet built = sheet.build();
-        assertThat(formula(built, 2, 3)).isEqualTo("'Result'!C3/'Result'!B3");
-        assertThat(formula(built, 11, 3)).isEqualTo("'Result'!F12/'Result'!E12");
+        assertThat(formula(built, 2, 3)).isEqualTo("IFERROR('Result'!C3/'Result'!B3,0)");
+        assertThat(formula(built, 11, 3)).isEqualTo("IFERROR('Result'!F12/'Result'!E12,0)");
     }
 
     @Test
@@ -114,7 +114,7 @@ final class TableTest {
         assertThat(placed.next()).isEqualTo(4);
         assertThat(at(built, 3, 0)).isEqualTo(new ResultSheet.Text("All"));
         assertThat(formula(built, 3, 1)).isEqualTo("SUM('Result'!B2:B3)");
-        assertThat(formula(built, 1, 2)).isEqualTo("'Result'!B2/'Result'!B4");
+        assertThat(formula(built, 1, 2)).isEqualTo("IFERROR('Result'!B2/'Result'!B4,0)");
     }
 
     @Test

@@ -55,7 +55,9 @@ final class ResultPackageTest {
     void a_formula_stands_with_its_value() {
         XSSFCell cost = detail().getRow(4).getCell(5);
         assertThat(cost.getCTCell().getF().getStringValue())
-                .isEqualTo("'Cost detail'!E5*'Cost detail'!D5*'Offers'!D2*(1+'Offers'!E2/100)");
+                .isEqualTo("'Cost detail'!E5*'Cost detail'!D5*IF(ISNUMBER('Offers'!D2),'Offers'!D2,6.4)"
+                        + "*(1+IF(ISNUMBER('Offers'!E2),"
+                        + "'Offers'!E2/IF(LEFT(CELL(\"format\",'Offers'!E2))=\"P\",1,100),0.025))");
         assertThat(cost.getCTCell().getV()).isEqualTo("328");
     }
 
