@@ -104,7 +104,9 @@ final class OrderCommand extends Command {
         }
         console.table(TextTable.of(OrdersTable.of(planned)));
         UnmetWords.say(console, planned.unmet());
-        console.say(planned.plan().answer(planned.book().settings().home().getCurrencyCode()));
+        String home = planned.book().settings().home().getCurrencyCode();
+        console.say(planned.plan().answer(home));
+        console.say(planned.plan().proof(home));
         console.findings(answer.findings());
         console.written(written);
         say(console, folder, sent);

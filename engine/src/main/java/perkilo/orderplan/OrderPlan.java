@@ -128,6 +128,14 @@ public record OrderPlan(
                 .orElse("Nothing has to be ordered: the stock covers all that is needed");
     }
 
+    /** Whether a cheaper plan is possible, in one sentence. */
+    public String proof(String home) {
+        return proven
+                ? "Proven: no plan is cheaper."
+                : "Not proven: this is the best plan found in the time allowed. A cheaper one would save at most "
+                        + Quantities.amount(gap()) + " " + home + ".";
+    }
+
     private static String day(LocalDate day) {
         return day.toString();
     }

@@ -32,8 +32,22 @@ final class OrderBookTest {
                         "Glas by 2026-12-25 for 2027-01-01",
                         "Oleo by 2027-03-22 for 2027-04-01");
         assertThat(plan.proven()).isTrue();
+        assertThat(plan.proof("EUR")).isEqualTo("Proven: no plan is cheaper.");
         assertThat(plan.answer("EUR"))
                 .isEqualTo("4 orders to 3 suppliers, 6,458.51 EUR; next: order from Oleo by 2026-12-22");
+    }
+
+    /** A search that is stopped at once says how much dearer than the cheapest its plan may be. */
+    @Test
+    void a_plan_that_is_not_proven_says_what_a_cheaper_one_would_save_at_most() {
+        OrderOutcome.Planned stopped = (OrderOutcome.Planned)
+                new OrderBook(new CheapestPlan(), SearchLimits.usual(() -> true)).plan(Balm.book());
+
+        assertThat(stopped.plan().proven()).isFalse();
+        assertThat(stopped.plan().gap()).isPositive();
+        assertThat(stopped.plan().proof("EUR"))
+                .matches("Not proven: this is the best plan found in the time allowed\\. A cheaper one would save at most"
+                        + " [\\d,]+\\.\\d\\d EUR\\.");
     }
 
     @Test
