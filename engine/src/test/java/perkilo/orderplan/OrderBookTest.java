@@ -46,8 +46,9 @@ final class OrderBookTest {
         assertThat(stopped.plan().proven()).isFalse();
         assertThat(stopped.plan().gap()).isPositive();
         assertThat(stopped.plan().proof("EUR"))
-                .matches("Not proven: this is the best plan found in the time allowed\\. A cheaper one would save at most"
-                        + " [\\d,]+\\.\\d\\d EUR\\.");
+                .matches(
+                        "Not proven: this is the best plan found in the time allowed\\. A cheaper one would save at most"
+                                + " [\\d,]+\\.\\d\\d EUR\\.");
     }
 
     @Test
