@@ -13,9 +13,11 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import org.jspecify.annotations.Nullable;
 import org.openqa.selenium.By;
+import org.openqa.selenium.ElementClickInterceptedException;
 import org.openqa.selenium.NoSuchElementException;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
@@ -111,7 +113,10 @@ final class Browser {
     /** Waits until something is so. */
     void until(String what, Predicate<ChromeDriver> isSo) {
         new WebDriverWait(driver, LONG)
-                .ignoring(StaleElementReferenceException.class, NoSuchElementException.class)
+                .ignoreAll(List.of(
+                        StaleElementReferenceException.class,
+                        NoSuchElementException.class,
+                        ElementClickInterceptedException.class))
                 .withMessage(() -> what + " was waited for; the page shows:\n" + text("body"))
                 .until(any -> isSo.test(driver));
     }
@@ -141,9 +146,17 @@ final class Browser {
         return !all(selector).isEmpty();
     }
 
-    /** Clicks a thing once it is shown. */
+    /** Clicks a thing once it is shown and nothing lies over it. */
     void click(String selector) {
-        shown(selector).click();
+        click(selector, () -> shown(selector));
+    }
+
+    /** Clicks a thing once nothing lies over it, as while a page is still being laid out. */
+    void click(String what, Supplier<WebElement> thing) {
+        until(what, any -> {
+            thing.get().click();
+            return true;
+        });
     }
 
     /** Replaces the text of a field. */

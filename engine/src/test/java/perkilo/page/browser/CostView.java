@@ -27,12 +27,13 @@ final class CostView {
 
     /** Shows the details of a product. */
     void choose(String product) {
-        browser.all(".sentences li").stream()
-                .filter(one -> one.getText().startsWith(product + "."))
-                .findFirst()
-                .orElseThrow()
-                .findElement(By.tagName("button"))
-                .click();
+        browser.click(
+                product,
+                () -> browser.all(".sentences li").stream()
+                        .filter(one -> one.getText().startsWith(product + "."))
+                        .findFirst()
+                        .orElseThrow()
+                        .findElement(By.tagName("button")));
         browser.says("#sizes-heading", product);
     }
 

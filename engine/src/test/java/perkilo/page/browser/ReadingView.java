@@ -30,18 +30,21 @@ final class ReadingView {
 
     /** Chooses an answer by its words. */
     void choose(String question, String answer) {
-        of(question).findElements(By.cssSelector("label.choice")).stream()
-                .filter(one -> one.getText().startsWith(answer))
-                .findFirst()
-                .orElseThrow()
-                .click();
+        browser.click(
+                answer,
+                () -> of(question).findElements(By.cssSelector("label.choice")).stream()
+                        .filter(one -> one.getText().startsWith(answer))
+                        .findFirst()
+                        .orElseThrow());
     }
 
     /** Types an answer, where the page offers some, too. */
     void type(String question, String answer) {
-        of(question)
-                .findElements(By.cssSelector("details.other:not([open]) > summary"))
-                .forEach(WebElement::click);
+        By closed = By.cssSelector("details.other:not([open]) > summary");
+        browser.until("a place to type an answer", any -> {
+            of(question).findElements(closed).forEach(WebElement::click);
+            return true;
+        });
         of(question).findElement(By.cssSelector("input[type=text]")).sendKeys(answer + "\t");
     }
 
